@@ -1,0 +1,100 @@
+package bayproof.facts;
+
+import bayproof.demand.Limit;
+import bayproof.demand.Limits;
+import bayproof.vocabulary.Need;
+import bayproof.vocabulary.Shown;
+import bayproof.vocabulary.Window;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.ToDoubleFunction;
+
+/**
+ * Takes values for one way of working out a question, each window at one of its ends, and remembers which windows
+ * were needed and which values nobody gave.
+ */
+final class Corner {
+    private final Limits limits;
+    private final ToDoubleFunction<Limit> choice;
+    private final Set<Need> needs = new LinkedHashSet<>();
+    private final Map<String, Window> windows = new TreeMap<>();
+    private final Map<String, Integer> times = new TreeMap<>();
+
+    private Corner(Limits limits, ToDoubleFunction<Limit> choice) {
+        this.limits = limits;
+        this.choice = choice;
+    }
+
+    static Corner bad(Limits limits, Question question) {
+        return new Corner(limits, limit -> end(limit, question.badEnd(limit.name())));
+    }
+
+    static Corner good(Limits limits, Question question) {
+        return new Corner(limits, limit -> end(limit, question.badEnd(limit.name()).other()));
+    }
+
+    /** All windows at their bad ends but one. */
+    static Corner relieved(Limits limits, Question question, String window) {
+        return new Corner(limits, limit -> {
+            Question.End bad = question.badEnd(limit.name());
+            return end(limit, limit.name().equals(window) ? bad.other() : bad);
+        });
+    }
+
+    /** Any point inside the windows. */
+    static Corner inside(Limits limits, ToDoubleFunction<Limit> choice) {
+        return new Corner(limits, choice);
+    }
+
+    private static double end(Limit limit, Question.End end) {
+        return end == Question.End.LOW ? limit.low() : limit.high();
+    }
+
+    /** A value that has to be given; where it is not, the need is remembered and the answer means nothing. */
+    double given(Shown<Double> value) {
+        needs.addAll(value.needs());
+        return value.orElse(Double.NaN);
+    }
+
+    /** The same for any type; null where it is not given. */
+    <T> T givenOrNull(Shown<T> value) {
+        needs.addAll(value.needs());
+        return value.orElse(null);
+    }
+
+    /** A value that is taken from a window where nobody gave it. */
+    double orWindow(Shown<Double> value, String window) {
+        if (value instanceof Shown.Given<Double> given) {
+            return given.value();
+        }
+        return window(window, value.needs().get(0).path());
+    }
+
+    /** A value of a window that no field holds. */
+    double window(String name, String path) {
+        Limit limit = limits.named(name);
+        int before = times.merge(name, 1, Integer::sum);
+        windows.put(name, new Window(before == 1 ? path : path.substring(0, Math.max(path.indexOf('.'), 0)), name, limit.low(), limit.high(), 0));
+        return choice.applyAsDouble(limit);
+    }
+
+    void need(Need need) {
+        needs.add(need);
+    }
+
+    boolean isWhole() {
+        return needs.isEmpty();
+    }
+
+    List<Need> needs() {
+        return new ArrayList<>(needs);
+    }
+
+    List<Window> windows() {
+        return new ArrayList<>(windows.values());
+    }
+}

@@ -1,0 +1,28 @@
+package bayproof.facts;
+
+import bayproof.read.Job;
+import bayproof.vocabulary.Fact;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Everything the rules can ask about a job: flat facts, and the figures that stand behind them.
+ *
+ * @param facts   facts in a stable order
+ * @param numbers figures with their calculations
+ */
+public record FactBook(List<Fact> facts, Numbers numbers) {
+
+    /** Works out the facts of a job. */
+    public static FactBook of(Job job) {
+        Model model = new Model(job);
+        Amplifiers amplifiers = new Amplifiers(model);
+        List<Fact> facts = new ArrayList<>();
+        new ProtectionFacts(model).collect(facts::add);
+        new NetworkFacts(model, amplifiers).collect(facts::add);
+        new SpeakerFacts(model, amplifiers).collect(facts::add);
+        new BodyFacts(model).collect(facts::add);
+        new RadioFacts(model).collect(facts::add);
+        return new FactBook(List.copyOf(facts), model.numbers);
+    }
+}

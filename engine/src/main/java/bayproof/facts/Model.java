@@ -1,0 +1,95 @@
+package bayproof.facts;
+
+import bayproof.demand.Limit;
+import bayproof.graph.BodyGraph;
+import bayproof.graph.WiringGraph;
+import bayproof.read.Job;
+import bayproof.read.Run;
+import bayproof.read.SharedTables;
+import bayproof.read.Vehicle;
+import bayproof.solve.Conductors;
+import bayproof.solve.FuseLadder;
+import bayproof.units.Dimension;
+import bayproof.units.UnitException;
+import bayproof.units.Units;
+import bayproof.vocabulary.Need;
+import bayproof.vocabulary.Shown;
+import java.util.Set;
+
+/** One job with its graphs and tables, and the values of a run that several facts need. */
+final class Model {
+    /** Tables are read once; they never change. */
+    private static final class Tables {
+        static final Conductors CONDUCTORS = SharedTables.conductors();
+        static final FuseLadder FUSES = SharedTables.fuses();
+    }
+
+    final Job job;
+    final WiringGraph wiring;
+    final BodyGraph body;
+    final Numbers numbers = new Numbers();
+
+    Model(Job job) {
+        this.job = job;
+        this.wiring = new WiringGraph(job);
+        this.body = new BodyGraph(job);
+    }
+
+    Conductors conductors() {
+        return Tables.CONDUCTORS;
+    }
+
+    FuseLadder fuses() {
+        return Tables.FUSES;
+    }
+
+    double value(String limit) {
+        return job.limits().named(limit).value();
+    }
+
+    Limit limit(String name) {
+        return job.limits().named(name);
+    }
+
+    static String print(double si, Dimension dimension) {
+        return Units.print(si, dimension);
+    }
+
+    /** The hottest zone a run passes: as the sheet or a reading says, otherwise by its kind. */
+    Shown<Double> ambientCelsius(Run run) {
+        return body.zonesPassed(run).then(zones -> hottest(zones, run));
+    }
+
+    private Shown<Double> hottest(Set<String> zones, Run run) {
+        Shown<Double> hottest = Shown.of(Double.NEGATIVE_INFINITY);
+        for (String id : zones) {
+            Vehicle.Zone zone = job.vehicle().zones().get(id);
+            if (!id.isEmpty()) {
+                Shown<Double> ambient = zone == null
+                        ? Shown.missing(new Need("zones." + id + ".kind", "kind of the zone " + id, run.at()))
+                        : zone.ambientCelsius().isGiven() ? zone.ambientCelsius() : zone.kind().map(kind -> value("ambient-" + kind));
+                hottest = hottest.with(ambient, Math::max);
+            }
+        }
+        return hottest.then(celsius -> Double.isInfinite(celsius)
+                ? Shown.missing(new Need(run.path() + ".from", "a place for either end of the run", run.at())) : Shown.of(celsius));
+    }
+
+    /** Insulation class; a conductor without a print takes the lowest one. */
+    Shown<Double> insulationCelsius(Run run) {
+        return run.insulation().map(text -> {
+            if (text.equals("no-print")) {
+                return value("insulation-no-print");
+            }
+            try {
+                return Units.parse(text, Dimension.TEMPERATURE).si();
+            } catch (UnitException e) {
+                throw new IllegalStateException("the reader let an insulation class pass: " + text, e);
+            }
+        });
+    }
+
+    Shown<Boolean> sheathed(Run run) {
+        return run.cover().map(cover -> limit("sheaths").words().contains(cover));
+    }
+}

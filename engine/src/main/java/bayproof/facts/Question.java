@@ -1,0 +1,60 @@
+package bayproof.facts;
+
+import java.util.Map;
+
+/**
+ * What a value is asked for. Each question says which end of each kind of window is bad for it; a value is worked out
+ * once with all windows at their bad ends and once with all at their good ends.
+ */
+enum Question {
+    /** Volts lost on the way to an item: bad is high resistance, a low source and a hungry load. */
+    DROP(Map.ofEntries(
+            Map.entry("conductor-metal", End.HIGH),
+            Map.entry("conductor-warming", End.HIGH),
+            Map.entry("joint-resistance", End.HIGH),
+            Map.entry("fuse-resistance", End.HIGH),
+            Map.entry("body-return", End.HIGH),
+            Map.entry("battery-rest", End.LOW),
+            Map.entry("battery-resistance", End.HIGH),
+            Map.entry("battery-acceptance", End.HIGH),
+            Map.entry("alternator-set-point", End.LOW),
+            Map.entry("efficiency-class-d", End.LOW),
+            Map.entry("efficiency-class-ab", End.LOW))),
+    /** What is left at idle: bad is a weak source and a hungry load. */
+    BALANCE(Map.ofEntries(
+            Map.entry("conductor-metal", End.HIGH),
+            Map.entry("conductor-warming", End.HIGH),
+            Map.entry("joint-resistance", End.HIGH),
+            Map.entry("fuse-resistance", End.HIGH),
+            Map.entry("body-return", End.HIGH),
+            Map.entry("alternator-idle-share", End.LOW),
+            Map.entry("alternator-set-point", End.LOW),
+            Map.entry("efficiency-class-d", End.LOW),
+            Map.entry("efficiency-class-ab", End.LOW))),
+    /** What a conductor may carry: bad is poor metal. */
+    AMPACITY(Map.of("clad-ampacity", End.LOW));
+
+    /** One end of a window. */
+    enum End {
+        LOW, HIGH;
+
+        End other() {
+            return this == LOW ? HIGH : LOW;
+        }
+    }
+
+    private final Map<String, End> badEnds;
+
+    Question(Map<String, End> badEnds) {
+        this.badEnds = badEnds;
+    }
+
+    /** The bad end of a window for this question. */
+    End badEnd(String window) {
+        End end = badEnds.get(window);
+        if (end == null) {
+            throw new IllegalStateException("nobody said which end of " + window + " is bad for " + this);
+        }
+        return end;
+    }
+}

@@ -1,0 +1,216 @@
+package bayproof.facts;
+
+import bayproof.graph.Link;
+import bayproof.graph.WiringGraph;
+import bayproof.read.Item;
+import bayproof.read.Run;
+import bayproof.solve.Load;
+import bayproof.solve.Network;
+import bayproof.solve.OperatingPoint;
+import bayproof.solve.Solution;
+import bayproof.solve.Solver;
+import bayproof.units.Dimension;
+import bayproof.vocabulary.Need;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The power side of a job as a network for the solver, at one corner of its windows and in one state. */
+final class SupplyNetwork {
+    /** Draw at idle stands beside the power drawn for output. */
+    private static final String IDLE = ".idle";
+    private static final String OWN_LOAD = "own load";
+
+    private final Model model;
+    private final Amplifiers amplifiers;
+    private final Corner corner;
+    private final State state;
+    private final List<Item> powered = new ArrayList<>();
+    private Network network;
+
+    SupplyNetwork(Model model, Amplifiers amplifiers, Corner corner, State state) {
+        this.model = model;
+        this.amplifiers = amplifiers;
+        this.corner = corner;
+        this.state = state;
+        build();
+    }
+
+    private void build() {
+        Item.Battery battery = first(Item.Battery.class);
+        if (battery == null) {
+            corner.need(new Need("supply.sources", "the battery that feeds the job", model.job.planAt()));
+            return;
+        }
+        String positive = battery.id() + ".positive";
+        String negative = battery.id() + ".negative";
+        Network.Builder builder = new Network.Builder(negative);
+        branches(builder);
+        sources(builder, positive, negative);
+        for (Item item : model.job.items().values()) {
+            if (item.hasTerminal("supply")) {
+                powered.add(item);
+                load(builder, item, positive, negative);
+            }
+        }
+        if (state != State.ON_BATTERY) {
+            double own = corner.given(model.job.vehicle().supply().ownLoadAmperes());
+            if (corner.isWhole()) {
+                builder.constantCurrent(OWN_LOAD, positive, negative, own, 0);
+            }
+        }
+        if (corner.isWhole()) {
+            network = builder.build();
+        }
+    }
+
+    private <T extends Item> T first(Class<T> kind) {
+        List<T> all = model.job.itemsOf(kind);
+        return all.isEmpty() ? null : all.get(0);
+    }
+
+    private void branches(Network.Builder builder) {
+        for (Link link : model.wiring.links()) {
+            if (link.kind() == Link.Kind.RUN && !model.wiring.role(link.run()).isPower()) {
+                continue;
+            }
+            if (WiringGraph.isOpen(link.from()) || WiringGraph.isOpen(link.to())) {
+                corner.given((link.run().from().isGiven() ? link.run().to() : link.run().from()).map(end -> 0.0));
+                continue;
+            }
+            double ohms = switch (link.kind()) {
+                case RUN -> runOhms(link.run());
+                case FUSE -> corner.orWindow(link.item() instanceof Item.Fuse fuse ? fuse.ohms() : ((Item.FuseBlock) link.item()).ohms(),
+                        "fuse-resistance");
+                case BODY -> corner.orWindow(((Item.GroundPoint) link.item()).bodyReturnOhms(), "body-return");
+            };
+            if (corner.isWhole()) {
+                builder.branch(link.kind() + " " + link.id(), link.from(), link.to(), ohms);
+            }
+        }
+    }
+
+    /** Resistance of a run with the joint at each of its ends. */
+    private double runOhms(Run run) {
+        String size = corner.givenOrNull(run.size());
+        double length = corner.given(model.body.lengthMetres(run));
+        double ambient = corner.given(model.ambientCelsius(run));
+        double metal = 1;
+        String name = run.metal().orElse("copper");
+        if (!run.metal().isGiven()) {
+            metal = corner.window("conductor-metal", run.path() + ".metal");
+        }
+        double warming = corner.window("conductor-warming", run.path());
+        double joints = corner.window("joint-resistance", run.path()) * 2;
+        if (size == null || !corner.isWhole()) {
+            return Double.NaN;
+        }
+        return model.conductors().ohmsPerMetre(size, name, ambient + warming) * metal * length + joints;
+    }
+
+    private void sources(Network.Builder builder, String positive, String negative) {
+        if (state != State.CHARGING_IDLE) {
+            Item.Battery battery = first(Item.Battery.class);
+            double rest = corner.orWindow(battery.restVolts(), "battery-rest");
+            double ohms = corner.orWindow(battery.internalOhms(), "battery-resistance");
+            double acceptance = corner.orWindow(battery.acceptanceAmperes(), "battery-acceptance");
+            if (corner.isWhole()) {
+                builder.battery(battery.id(), positive, negative, rest, ohms, acceptance);
+            }
+        }
+        Item.Alternator alternator = first(Item.Alternator.class);
+        if (state == State.ON_BATTERY || alternator == null) {
+            return;
+        }
+        double volts = corner.orWindow(alternator.setVolts(), "alternator-set-point");
+        // What is left at idle is asked apart; here the set point holds so that the draw can be read off.
+        double limit = state == State.CHARGING_IDLE ? Double.POSITIVE_INFINITY : corner.given(alternator.ratedAmperes());
+        if (model.wiring.way(alternator.id() + ".output", positive) == null) {
+            corner.need(new Need("supply.links", "the link from " + alternator.id() + ".output to the battery", alternator.at()));
+        }
+        if (model.wiring.way(alternator.id() + ".case", negative) == null) {
+            corner.need(new Need("supply.links", "the link from " + alternator.id() + ".case to the battery's negative post", alternator.at()));
+        }
+        if (corner.isWhole()) {
+            builder.regulated(alternator.id(), alternator.id() + ".output", alternator.id() + ".case", volts, limit);
+        }
+    }
+
+    private void load(Network.Builder builder, Item item, String positive, String negative) {
+        String supply = item.id() + ".supply";
+        String ground = item.id() + ".ground";
+        if (model.wiring.way(supply, positive) == null) {
+            corner.need(new Need("runs", "the run that feeds " + supply, item.at()));
+        }
+        if (model.wiring.way(ground, negative) == null) {
+            corner.need(new Need("runs", "the way back from " + ground + " to the battery's negative post", item.at()));
+        }
+        double idle = corner.given(item instanceof Item.Amplifier amplifier ? amplifier.idleAmperes() : drawAmperes(item));
+        double cutOff = corner.given(minimumVolts(item));
+        if (item instanceof Item.Amplifier amplifier) {
+            double watts = amplifiers.supplyWatts(amplifier, 1, corner);
+            if (corner.isWhole()) {
+                builder.constantPower(item.id(), supply, ground, watts, cutOff);
+            }
+        }
+        if (corner.isWhole()) {
+            builder.constantCurrent(item.id() + IDLE, supply, ground, idle, cutOff);
+        }
+    }
+
+    private static bayproof.vocabulary.Shown<Double> drawAmperes(Item item) {
+        return item instanceof Item.Interface module ? module.drawAmperes() : ((Item.Accessory) item).drawAmperes();
+    }
+
+    private static bayproof.vocabulary.Shown<Double> minimumVolts(Item item) {
+        return item instanceof Item.Amplifier amplifier ? amplifier.minimumVolts()
+                : item instanceof Item.Interface module ? module.minimumVolts() : ((Item.Accessory) item).minimumVolts();
+    }
+
+    List<Item> powered() {
+        return powered;
+    }
+
+    /** Whether everything that the network needs is known or stands in a window. */
+    boolean isWhole() {
+        return network != null;
+    }
+
+    /** Solves at a level; the wiring is worked out only once. */
+    Solution solve(Level level) {
+        List<Load> changed = new ArrayList<>();
+        double share = level.share(model);
+        for (Load load : network.loads()) {
+            if (load instanceof Load.ConstantPower power) {
+                Item.Amplifier amplifier = (Item.Amplifier) model.job.items().get(power.id());
+                changed.add(new Load.ConstantPower(power.id(), power.positive(), power.negative(),
+                        amplifiers.supplyWatts(amplifier, share, corner), power.cutOffVolts()));
+            }
+        }
+        return Solver.solve(network.withLoads(changed));
+    }
+
+    /** Volts from the battery's posts to an item's terminals, lost on the way. */
+    double lostVolts(OperatingPoint point, Item item) {
+        String battery = first(Item.Battery.class).id();
+        return point.voltsAcross(battery + ".positive", battery + ".negative") - point.voltsAcross(item.id() + ".supply", item.id() + ".ground");
+    }
+
+    double postVolts(OperatingPoint point) {
+        String battery = first(Item.Battery.class).id();
+        return point.voltsAcross(battery + ".positive", battery + ".negative");
+    }
+
+    /** Whether an item shuts down at this point. */
+    static boolean isDown(OperatingPoint point, Item item) {
+        return point.belowCutOff().contains(item.id()) || point.belowCutOff().contains(item.id() + IDLE);
+    }
+
+    double itemAmperes(OperatingPoint point, Item item) {
+        double idle = point.loadAmperes(item.id() + IDLE);
+        return item instanceof Item.Amplifier ? idle + point.loadAmperes(item.id()) : idle;
+    }
+
+    static String volts(double volts) {
+        return Model.print(volts, Dimension.VOLTAGE);
+    }
+}

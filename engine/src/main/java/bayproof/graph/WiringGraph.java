@@ -1,0 +1,115 @@
+package bayproof.graph;
+
+import bayproof.read.Item;
+import bayproof.read.Job;
+import bayproof.read.Run;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.jgrapht.Graph;
+import org.jgrapht.GraphPath;
+import org.jgrapht.alg.shortestpath.BFSShortestPath;
+import org.jgrapht.graph.WeightedPseudograph;
+
+/**
+ * The wiring of a job: a vertex for each terminal, an edge for each run, each way through a fuse and each way from a
+ * ground point into the body. Parallel cables are edges of their own. A run with an end nobody gave ends at a vertex
+ * of its own that starts with {@code ?}.
+ */
+public final class WiringGraph {
+    /** The vehicle body, where returns meet. */
+    public static final String BODY = "body";
+
+    private final Graph<String, Link> graph = new WeightedPseudograph<>(Link.class);
+    private final Map<String, Link> byRun = new HashMap<>();
+    private final Job job;
+
+    public WiringGraph(Job job) {
+        this.job = job;
+        graph.addVertex(BODY);
+        job.items().values().forEach(this::addInside);
+        job.runs().values().forEach(this::addRun);
+    }
+
+    private void addInside(Item item) {
+        if (item instanceof Item.Fuse fuse) {
+            add(Link.ofFuse(fuse, fuse.id(), fuse.id() + ".in", fuse.id() + ".out", fuse.ratingAmperes()));
+        } else if (item instanceof Item.FuseBlock block) {
+            block.fuses().forEach((outlet, rating) ->
+                    add(Link.ofFuse(block, block.id() + "." + outlet, block.id() + ".in", block.id() + "." + outlet, rating)));
+        } else if (item instanceof Item.GroundPoint point) {
+            add(Link.ofBody(point, point.id() + ".stud", BODY));
+        }
+    }
+
+    private void addRun(Run run) {
+        Link link = Link.ofRun(run, run.from().orElse("?" + run.id() + "-from"), run.to().orElse("?" + run.id() + "-to"));
+        add(link);
+        byRun.put(run.id(), link);
+    }
+
+    private void add(Link link) {
+        graph.addVertex(link.from());
+        graph.addVertex(link.to());
+        if (!graph.addEdge(link.from(), link.to(), link)) {
+            throw new IllegalStateException("the wiring graph refused " + link.id());
+        }
+    }
+
+    /** Edges at a terminal, in the order of the files. */
+    public List<Link> at(String terminal) {
+        return graph.containsVertex(terminal) ? new ArrayList<>(graph.edgesOf(terminal)) : List.of();
+    }
+
+    public Link of(Run run) {
+        return byRun.get(run.id());
+    }
+
+    public static boolean isOpen(String terminal) {
+        return terminal.startsWith("?");
+    }
+
+    /** All edges in the order of the files. */
+    public List<Link> links() {
+        return new ArrayList<>(graph.edgeSet());
+    }
+
+    /** Edges of a shortest way (fewest edges) between two terminals, from the first to the second; null if there is none. */
+    public List<Link> way(String from, String to) {
+        if (!graph.containsVertex(from) || !graph.containsVertex(to)) {
+            return null;
+        }
+        GraphPath<String, Link> path = new BFSShortestPath<>(graph).getPath(from, to);
+        return path == null ? null : path.getEdgeList();
+    }
+
+    /** What a run is for. */
+    public Role role(Run run) {
+        Role role = role(run.from().orElse(""));
+        return role == Role.UNKNOWN ? role(run.to().orElse("")) : role;
+    }
+
+    private Role role(String terminal) {
+        if (terminal.equals(BODY)) {
+            return Role.RETURN;
+        }
+        Item item = job.itemOf(terminal);
+        if (item == null) {
+            return Role.UNKNOWN;
+        }
+        String name = terminal.substring(terminal.indexOf('.') + 1);
+        if (item instanceof Item.Fuse || item instanceof Item.FuseBlock) {
+            return Role.FEED;
+        }
+        if (item instanceof Item.Speaker) {
+            return Role.SPEAKER;
+        }
+        return switch (name) {
+            case "positive", "output", "supply" -> Role.FEED;
+            case "negative", "case", "ground", "stud" -> Role.RETURN;
+            case "turn-on", "wake" -> Role.CONTROL;
+            default -> name.startsWith("signal-") ? Role.SIGNAL : Role.SPEAKER;
+        };
+    }
+}

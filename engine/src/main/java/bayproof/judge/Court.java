@@ -1,0 +1,48 @@
+package bayproof.judge;
+
+import bayproof.demand.Demand;
+import bayproof.demand.Limits;
+import bayproof.facts.FactBook;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/** Judges the facts of a job by the rule base. */
+public final class Court {
+    private Court() {
+    }
+
+    /**
+     * All verdicts, over all gates.
+     *
+     * @throws RuleFault when a rule breaks one of the fixed points: a second verdict on one subject, an unfinished
+     *                   demand, no number where one was promised
+     */
+    public static Judgment judge(FactBook facts, Limits limits) {
+        RuleBase base = RuleBase.built();
+        List<Verdict> verdicts = new ArrayList<>();
+        List<Judgment.NotApplicable> outside = new ArrayList<>();
+        Set<String> seen = new HashSet<>();
+        Set<String> spoke = new HashSet<>();
+        for (Demand demand : base.demands(facts.facts())) {
+            RuleInfo rule = base.rules().get(demand.rule());
+            if (!seen.add(demand.rule() + " " + demand.fact().subject())) {
+                throw new RuleFault("the rule in " + rule.file() + " speaks twice about " + demand.fact().subject());
+            }
+            spoke.add(rule.id());
+            Object result = new Assessor(rule, demand, limits).assess();
+            if (result instanceof Verdict verdict) {
+                verdicts.add(verdict);
+            } else {
+                outside.add((Judgment.NotApplicable) result);
+            }
+        }
+        base.rules().values().stream().filter(rule -> !spoke.contains(rule.id()))
+                .forEach(rule -> outside.add(new Judgment.NotApplicable(rule, null, "no " + rule.about() + " in this job")));
+        Collections.sort(verdicts);
+        Collections.sort(outside);
+        return new Judgment(verdicts, outside);
+    }
+}

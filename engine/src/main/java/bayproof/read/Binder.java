@@ -1,0 +1,302 @@
+package bayproof.read;
+
+import bayproof.read.Tree.Entry;
+import bayproof.read.Tree.ListTree;
+import bayproof.read.Tree.MapTree;
+import bayproof.read.Tree.ScalarTree;
+import bayproof.units.Quantity;
+import bayproof.units.UnitException;
+import bayproof.units.Units;
+import bayproof.vocabulary.At;
+import bayproof.vocabulary.Need;
+import bayproof.vocabulary.Shown;
+import java.lang.reflect.Constructor;
+import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.ParameterizedType;
+import java.lang.reflect.RecordComponent;
+import java.lang.reflect.Type;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.regex.Pattern;
+
+/**
+ * Turns a tree into immutable records by the {@link Field}s of their components. Everything wrong is noted as a
+ * problem with its position; everything absent becomes a missing value with the path where it would stand.
+ *
+ * <p>Components named {@code at}, {@code path} and {@code id} take the position, path and last key of the group.
+ */
+final class Binder {
+    static final Pattern ID = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
+    static final Pattern DOTTED_ID = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*\\.[a-z0-9]+(-[a-z0-9]+)*");
+    private static final Pattern COUNT = Pattern.compile("[0-9]{1,4}");
+    /** What YAML 1.1 readers take for booleans; refused so that two readers cannot disagree. */
+    private static final TreeSet<String> OTHER_BOOLEANS = new TreeSet<>(List.of("yes", "no", "y", "n", "off", "on"));
+    private static final Map<Class<?>, Shape> SHAPES = new ConcurrentHashMap<>();
+
+    /** What is needed again and again of a record class. */
+    private record Shape(RecordComponent[] components, Field[] fields, Constructor<?> constructor, List<String> keys) {
+        static Shape of(Class<?> type) {
+            RecordComponent[] components = type.getRecordComponents();
+            Field[] fields = new Field[components.length];
+            Class<?>[] types = new Class<?>[components.length];
+            List<String> keys = new ArrayList<>();
+            for (int i = 0; i < components.length; i++) {
+                fields[i] = components[i].getAnnotation(Field.class);
+                types[i] = components[i].getType();
+                if (fields[i] != null) {
+                    keys.add(fields[i].key());
+                }
+            }
+            try {
+                Constructor<?> constructor = type.getDeclaredConstructor(types);
+                constructor.setAccessible(true);
+                return new Shape(components, fields, constructor, keys);
+            } catch (NoSuchMethodException e) {
+                throw new IllegalStateException(e);
+            }
+        }
+    }
+
+    private final Problems problems;
+    private final Readings readings;
+
+    Binder(Problems problems, Readings readings) {
+        this.problems = problems;
+        this.readings = readings;
+    }
+
+    /** Keys that a record reads. */
+    static List<String> keysOf(Class<?> type) {
+        return SHAPES.computeIfAbsent(type, Shape::of).keys();
+    }
+
+    /**
+     * Binds a group of keys.
+     *
+     * @param type  record class
+     * @param tree  the group, or null when nothing is written
+     * @param path  path of the group; empty for a whole file
+     * @param at    position that stands for the group when nothing is written
+     * @param extra keys that are read elsewhere and are no mistake
+     */
+    <R> R group(Class<R> type, Tree tree, String path, At at, String... extra) {
+        return named(type, tree, path, last(path), at, extra);
+    }
+
+    /** The same where the last key of the path may hold a dot. */
+    <R> R named(Class<R> type, Tree tree, String path, String id, At at, String... extra) {
+        Shape shape = SHAPES.computeIfAbsent(type, Shape::of);
+        MapTree map = null;
+        At here = at;
+        if (tree instanceof MapTree given) {
+            map = given;
+            here = given.at();
+            refuseUnknownKeys(map, shape.keys(), extra);
+        } else if (tree != null && !isUnknown(tree)) {
+            problems.add(tree.at(), "\"" + id + "\" must be a group of keys, not " + tree.noun() + ".",
+                    "Keys it takes: " + String.join(", ", shape.keys()) + ".");
+        }
+        Object[] values = new Object[shape.components().length];
+        for (int i = 0; i < values.length; i++) {
+            RecordComponent component = shape.components()[i];
+            Field field = shape.fields()[i];
+            if (field == null) {
+                values[i] = switch (component.getName()) {
+                    case "at" -> at;
+                    case "path" -> path;
+                    case "id" -> id;
+                    default -> throw new IllegalStateException(type + " has a component without a field: " + component);
+                };
+            } else {
+                String child = path.isEmpty() ? field.key() : path + "." + field.key();
+                values[i] = value(component.getGenericType(), field, map == null ? null : map.get(field.key()), child, here);
+            }
+        }
+        try {
+            return type.cast(shape.constructor().newInstance(values));
+        } catch (InstantiationException | IllegalAccessException | InvocationTargetException e) {
+            throw new IllegalStateException("cannot make a " + type.getSimpleName(), e);
+        }
+    }
+
+    private void refuseUnknownKeys(MapTree map, List<String> known, String... extra) {
+        for (Entry entry : map.entries().values()) {
+            if (!known.contains(entry.key()) && !List.of(extra).contains(entry.key())) {
+                problems.unknown(entry.keyAt(), "a key that is known here", entry.key(), known);
+            }
+        }
+    }
+
+    private static String last(String path) {
+        return path.substring(path.lastIndexOf('.') + 1);
+    }
+
+    private static boolean isUnknown(Tree tree) {
+        return tree instanceof ScalarTree scalar && (scalar.isEmpty() || !scalar.quoted() && scalar.text().equals("unknown"));
+    }
+
+    private Object value(Type type, Field field, Tree tree, String path, At at) {
+        if (type instanceof ParameterizedType generic) {
+            Type inner = generic.getActualTypeArguments()[generic.getActualTypeArguments().length - 1];
+            if (generic.getRawType() == Map.class) {
+                return map(inner, field, tree, path, at);
+            }
+            return shown(inner, field, tree, path, at);
+        }
+        return group((Class<?>) type, tree, path, at);
+    }
+
+    /** A map of ids to groups or to values; an absent or unknown one is empty. */
+    private Map<String, Object> map(Type inner, Field field, Tree tree, String path, At at) {
+        Map<String, Object> result = new LinkedHashMap<>();
+        if (tree == null || isUnknown(tree)) {
+            return result;
+        }
+        if (!(tree instanceof MapTree map)) {
+            problems.add(tree.at(), "\"" + field.key() + "\" must be a group of names, not " + tree.noun() + ".", "");
+            return result;
+        }
+        for (Entry entry : map.entries().values()) {
+            if (!ID.matcher(entry.key()).matches() && !DOTTED_ID.matcher(entry.key()).matches()) {
+                problems.add(entry.keyAt(), "\"" + entry.key() + "\" is not a name.",
+                        "Use lower-case letters, digits and hyphens, such as amp-front; a terminal or channel adds a dot and its own name.");
+            }
+            String child = path + "." + entry.key();
+            result.put(entry.key(), inner instanceof ParameterizedType shown
+                    ? shown(shown.getActualTypeArguments()[0], field, entry.value(), child, entry.keyAt())
+                    : named((Class<?>) inner, entry.value(), child, entry.key(), entry.keyAt()));
+        }
+        return Collections.unmodifiableMap(result);
+    }
+
+    private Shown<?> shown(Type type, Field field, Tree tree, String path, At at) {
+        Need need = new Need(path, field.says(), tree == null ? at : tree.at());
+        if (type == Double.class) {
+            Shown<Double> measured = reading(field, path);
+            if (measured != null) {
+                if (tree instanceof ScalarTree scalar && !isUnknown(tree) && !scalar.text().equals("cannot-be-seen")) {
+                    quantity(scalar, field);
+                }
+                return measured;
+            }
+        }
+        if (tree == null || isUnknown(tree)) {
+            return Shown.missing(need);
+        }
+        if (tree instanceof ScalarTree scalar && scalar.text().equals("cannot-be-seen")) {
+            return new Shown.Hidden<>(need);
+        }
+        Object value;
+        if (type instanceof ParameterizedType) {
+            value = words(tree, field);
+        } else if (tree instanceof ScalarTree scalar) {
+            value = scalar(type, field, scalar);
+        } else {
+            problems.add(tree.at(), "\"" + field.key() + "\" must be one value, not " + tree.noun() + ".", "");
+            value = null;
+        }
+        return value == null ? Shown.missing(need) : Shown.at(value, tree.at());
+    }
+
+    private Shown<Double> reading(Field field, String path) {
+        Readings.Reading reading = readings.replacing(path);
+        if (reading == null || !reading.value().isGiven()) {
+            return null;
+        }
+        Quantity quantity = reading.value().orElse(null);
+        if (quantity.dimension() != field.in()) {
+            problems.add(reading.at(), "a reading of " + path + " is given in " + quantity.dimension().symbol() + ".",
+                    "Give it in " + field.in().symbol() + ".");
+            return null;
+        }
+        return reading.counts() ? Shown.at(quantity.si(), reading.at()) : null;
+    }
+
+    private Object scalar(Type type, Field field, ScalarTree scalar) {
+        if (type == Double.class) {
+            return quantity(scalar, field);
+        }
+        if (type == Quantity.class) {
+            return anyQuantity(scalar);
+        }
+        if (type == Integer.class) {
+            if (!scalar.quoted() && COUNT.matcher(scalar.text()).matches() && !scalar.text().matches("0[0-9]+")) {
+                return Integer.valueOf(scalar.text());
+            }
+            problems.add(scalar.at(), "\"" + scalar.text() + "\" is not a whole number.", "Write it as digits, such as 4.");
+            return null;
+        }
+        if (type == Boolean.class) {
+            if (scalar.text().equals("true") || scalar.text().equals("false")) {
+                return Boolean.valueOf(scalar.text());
+            }
+            problems.add(scalar.at(), "\"" + scalar.text() + "\" is neither true nor false.", "Write true or false.");
+            return null;
+        }
+        return word(field, scalar);
+    }
+
+    private String word(Field field, ScalarTree scalar) {
+        if (field.size()) {
+            try {
+                return Units.parseSize(scalar.text());
+            } catch (UnitException e) {
+                problems.add(scalar.at(), "\"" + scalar.text() + "\" is not a cable size.", e.getMessage());
+                return null;
+            }
+        }
+        if (field.words().length > 0 && !List.of(field.words()).contains(scalar.text())) {
+            boolean looksBoolean = OTHER_BOOLEANS.contains(scalar.text().toLowerCase(Locale.ROOT));
+            problems.add(scalar.at(), "\"" + scalar.text() + "\" is not an answer to \"" + field.key() + "\".",
+                    looksBoolean ? "Use one of: " + String.join(", ", field.words()) + "."
+                            : Problems.suggestion(scalar.text(), List.of(field.words())));
+            return null;
+        }
+        return scalar.text();
+    }
+
+    private Double quantity(ScalarTree scalar, Field field) {
+        try {
+            return Units.parse(scalar.text(), field.in()).si();
+        } catch (UnitException e) {
+            problems.add(scalar.at(), "\"" + scalar.text() + "\" cannot be read as \"" + field.key() + "\".", e.getMessage());
+            return null;
+        }
+    }
+
+    private Quantity anyQuantity(ScalarTree scalar) {
+        try {
+            return Units.parse(scalar.text());
+        } catch (UnitException e) {
+            problems.add(scalar.at(), "\"" + scalar.text() + "\" is not a quantity.", e.getMessage());
+            return null;
+        }
+    }
+
+    /** A list of plain words; {@code none} is an empty one. */
+    private List<String> words(Tree tree, Field field) {
+        if (tree instanceof ScalarTree scalar && scalar.text().equals("none")) {
+            return List.of();
+        }
+        if (!(tree instanceof ListTree list)) {
+            problems.add(tree.at(), "\"" + field.key() + "\" must be a list, not " + tree.noun() + ".",
+                    "Write it in brackets, such as [ one, two ]; nothing at all is [].");
+            return null;
+        }
+        List<String> result = new ArrayList<>();
+        for (Tree item : list.items()) {
+            if (item instanceof ScalarTree scalar && !scalar.isEmpty()) {
+                result.add(scalar.text());
+            } else {
+                problems.add(item.at(), "a list of plain words holds " + item.noun() + " here.", "Write one word.");
+            }
+        }
+        return List.copyOf(result);
+    }
+}

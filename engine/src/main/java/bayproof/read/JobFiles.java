@@ -1,0 +1,143 @@
+package bayproof.read;
+
+import bayproof.read.Tree.Entry;
+import bayproof.read.Tree.ListTree;
+import bayproof.read.Tree.MapTree;
+import bayproof.read.Tree.ScalarTree;
+import bayproof.vocabulary.At;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/**
+ * The files of a job as trees, each checked to be of its kind. A file that the plan does not name is an empty tree.
+ * Cases, sweeps and remedies change trees and bind them again.
+ */
+public final class JobFiles {
+    /** Files of a job, by the word a case uses for them. */
+    public static final List<String> KINDS = List.of("plan", "vehicle", "parts", "readings", "limits");
+
+    private final Map<String, MapTree> trees;
+
+    private JobFiles(Map<String, MapTree> trees) {
+        this.trees = trees;
+    }
+
+    /**
+     * Reads a plan and every file it names.
+     *
+     * @param plan   the plan's file
+     * @param limits the shop's limits, in place of those the plan names; null when not asked for
+     * @throws UnusableInput when a file cannot be read; all such files are named together
+     */
+    public static JobFiles read(Path plan, Path limits) throws UnusableInput {
+        MapTree planTree = TreeReader.read(plan, plan.toString());
+        Problems problems = new Problems();
+        checkHead(planTree, "plan", problems);
+        Map<String, MapTree> trees = new LinkedHashMap<>();
+        trees.put("plan", planTree);
+        trees.put("vehicle", named(plan, planTree, "vehicle", problems));
+        trees.put("parts", partsBooks(plan, planTree, problems));
+        trees.put("readings", named(plan, planTree, "readings", problems));
+        trees.put("limits", limits == null ? named(plan, planTree, "limits", problems) : read(limits, limits.toString(), "limits", problems));
+        problems.throwIfAny();
+        return new JobFiles(trees);
+    }
+
+    private static MapTree named(Path plan, MapTree planTree, String key, Problems problems) {
+        Tree value = planTree.get(key);
+        if (!(value instanceof ScalarTree scalar) || scalar.isEmpty() || scalar.text().equals("unknown")) {
+            return empty(planTree.at());
+        }
+        return readBeside(plan, scalar, key, problems);
+    }
+
+    private static MapTree readBeside(Path plan, ScalarTree name, String kind, Problems problems) {
+        Path beside = plan.resolveSibling(name.text()).normalize();
+        if (!java.nio.file.Files.isRegularFile(beside)) {
+            problems.add(name.at(), "the file \"" + name.text() + "\" is not there.",
+                    "Files are looked for beside the plan; correct the name or take the line out.");
+            return empty(name.at());
+        }
+        return read(beside, beside.toString(), kind, problems);
+    }
+
+    private static MapTree read(Path path, String name, String kind, Problems problems) {
+        try {
+            MapTree tree = TreeReader.read(path, name);
+            checkHead(tree, kind, problems);
+            return tree;
+        } catch (UnusableInput e) {
+            problems.addAll(e);
+            return empty(new At(name, 1, 1));
+        }
+    }
+
+    private static MapTree partsBooks(Path plan, MapTree planTree, Problems problems) {
+        Map<String, Entry> parts = new LinkedHashMap<>();
+        Map<String, Entry> heads = new TreeMap<>();
+        if (planTree.get("parts") instanceof ListTree list) {
+            for (Tree item : list.items()) {
+                if (item instanceof ScalarTree name && !name.isEmpty()) {
+                    MapTree book = readBeside(plan, name, "parts", problems);
+                    heads.putAll(book.entries());
+                    if (book.get("parts") instanceof MapTree map) {
+                        map.entries().forEach((id, entry) -> {
+                            Entry before = parts.putIfAbsent(id, entry);
+                            if (before != null) {
+                                problems.add(entry.keyAt(), "part \"" + id + "\" stands in two parts books (also at "
+                                        + before.keyAt() + ").", "Keep one of them.");
+                            }
+                        });
+                    }
+                }
+            }
+        }
+        heads.put("parts", new Entry("parts", planTree.at(), new MapTree(parts, planTree.at())));
+        return new MapTree(heads, planTree.at());
+    }
+
+    private static void checkHead(MapTree tree, String kind, Problems problems) {
+        if (!(tree.get("bayproof") instanceof ScalarTree version) || !version.text().equals("1")) {
+            Tree given = tree.get("bayproof");
+            problems.add(given == null ? tree.at() : given.at(), given == null ? "\"bayproof: 1\" is missing."
+                    : "this file's version is not 1.", "Begin the file with \"bayproof: 1\".");
+        }
+        Tree given = tree.get("kind");
+        String found = given instanceof ScalarTree scalar ? scalar.text() : "plan";
+        if (!found.equals(kind)) {
+            problems.add(given == null ? tree.at() : given.at(), "this file says it is of kind \"" + found + "\", but it is used as "
+                    + kind + ".", kind.equals("plan") ? "Name a plan." : "Write \"kind: " + kind + "\" if that is what it is.");
+        }
+    }
+
+    private static MapTree empty(At at) {
+        return new MapTree(Map.of(), at);
+    }
+
+    /** The tree of one kind of file. */
+    public MapTree tree(String kind) {
+        return trees.get(kind);
+    }
+
+    /** These files with one tree replaced. */
+    public JobFiles with(String kind, MapTree tree) {
+        Map<String, MapTree> changed = new LinkedHashMap<>(trees);
+        changed.put(kind, tree);
+        return new JobFiles(changed);
+    }
+
+    /** These files with merge patches put over them, by kind of file. */
+    public JobFiles patched(MapTree patches) {
+        JobFiles result = this;
+        for (Entry patch : patches.entries().values()) {
+            if (!KINDS.contains(patch.key()) || !(patch.value() instanceof MapTree map)) {
+                throw new IllegalArgumentException("a change names one of " + KINDS + ", not \"" + patch.key() + "\"");
+            }
+            result = result.with(patch.key(), MergePatch.apply(result.tree(patch.key()), map));
+        }
+        return result;
+    }
+}

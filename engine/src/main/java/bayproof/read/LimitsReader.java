@@ -1,0 +1,246 @@
+package bayproof.read;
+
+import bayproof.demand.Limit;
+import bayproof.demand.Limits;
+import bayproof.demand.Weight;
+import bayproof.read.Tree.Entry;
+import bayproof.read.Tree.ListTree;
+import bayproof.read.Tree.MapTree;
+import bayproof.read.Tree.ScalarTree;
+import bayproof.units.Quantity;
+import bayproof.units.UnitException;
+import bayproof.units.Units;
+import bayproof.vocabulary.At;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/** Reads the named limits of the trade, and a shop's own figures in place of some of them. */
+final class LimitsReader {
+    private static final Map<String, Limit.Kind> KINDS = new TreeMap<>(Map.of("at-most", Limit.Kind.AT_MOST,
+            "at-least", Limit.Kind.AT_LEAST, "between", Limit.Kind.BETWEEN, "one-of", Limit.Kind.ONE_OF,
+            "none-of", Limit.Kind.NONE_OF, "window", Limit.Kind.WINDOW, "value", Limit.Kind.VALUE, "words", Limit.Kind.WORDS));
+    private static final List<String> KEYS = List.of("says", "source", "state", "others", "reason");
+
+    /** The default limits, read once. */
+    private static final class Defaults {
+        static final MapTree TREE;
+        static final Limits LIMITS;
+
+        static {
+            try {
+                MapTree file = TableFiles.read("limits.yaml");
+                TREE = (MapTree) file.get("limits");
+                Problems problems = new Problems();
+                Map<String, Limit> byName = new TreeMap<>();
+                for (Entry entry : TREE.entries().values()) {
+                    Limit limit = limit(entry, problems);
+                    if (limit != null) {
+                        byName.put(limit.name(), limit);
+                    }
+                }
+                problems.throwIfAny();
+                LIMITS = new Limits(byName);
+            } catch (UnusableInput e) {
+                throw new IllegalStateException("the table of limits is not sound:\n" + e.getMessage(), e);
+            }
+        }
+    }
+
+    private LimitsReader() {
+    }
+
+    static Limits defaults() {
+        return Defaults.LIMITS;
+    }
+
+    /** The default limits with a shop's figures put over them. */
+    static Limits withShop(MapTree shopFile, Problems problems) {
+        Tree given = shopFile.get("limits");
+        if (given == null) {
+            return defaults();
+        }
+        Limits limits = defaults();
+        if (!(given instanceof MapTree shop)) {
+            problems.add(given.at(), "\"limits\" must be a group of limit names.", "");
+            return limits;
+        }
+        for (Entry entry : shop.entries().values()) {
+            if (!limits.has(entry.key())) {
+                problems.unknown(entry.keyAt(), "the name of a limit", entry.key(), Defaults.TREE.entries().keySet());
+                continue;
+            }
+            if (!(entry.value() instanceof MapTree own) || !(own.get("reason") instanceof ScalarTree reason) || reason.isEmpty()) {
+                problems.add(entry.keyAt(), "a figure of the shop's own needs a reason.", "Add \"reason:\" in a few words.");
+                continue;
+            }
+            Limit before = limits.named(entry.key());
+            MapTree base = (MapTree) Defaults.TREE.get(entry.key());
+            for (String key : own.entries().keySet()) {
+                if (KINDS.containsKey(key) && KINDS.get(key) != before.kind()) {
+                    problems.add(own.entries().get(key).keyAt(), "\"" + entry.key() + "\" is not a limit of this kind.",
+                            "It is written with \"" + word(before.kind()) + "\".");
+                }
+            }
+            Limit after = limit(new Entry(entry.key(), entry.keyAt(), MergePatch.apply(base, own)), problems);
+            if (after == null) {
+                continue;
+            }
+            limits = limits.with(new Limit(after.name(), after.unit(), after.kind(), after.steps(), after.low(), after.high(),
+                    after.words(), after.says(), before.source(), before.state(), before.others(),
+                    new Limit.Change(text(base.get(word(before.kind()))), reason.text(), looser(before, after))));
+        }
+        return limits;
+    }
+
+    private static String word(Limit.Kind kind) {
+        return KINDS.entrySet().stream().filter(entry -> entry.getValue() == kind).findFirst().orElseThrow().getKey();
+    }
+
+    private static boolean looser(Limit before, Limit after) {
+        switch (before.kind()) {
+            case AT_MOST, AT_LEAST -> {
+                double sign = before.kind() == Limit.Kind.AT_MOST ? 1 : -1;
+                for (int i = 0; i < before.steps().size(); i++) {
+                    if (i >= after.steps().size() || sign * (after.steps().get(i).value() - before.steps().get(i).value()) > 0) {
+                        return true;
+                    }
+                }
+                return false;
+            }
+            case ONE_OF -> {
+                return !before.words().containsAll(after.words());
+            }
+            case NONE_OF, WORDS -> {
+                return !after.words().containsAll(before.words());
+            }
+            case BETWEEN -> {
+                return after.low() < before.low() || after.high() > before.high();
+            }
+            default -> {
+                return after.low() > before.low() || after.high() < before.high();
+            }
+        }
+    }
+
+    private static String text(Tree tree) {
+        if (tree instanceof ScalarTree scalar) {
+            return scalar.text();
+        }
+        if (tree instanceof ListTree list) {
+            return String.join(" to ", list.items().stream().map(LimitsReader::text).toList());
+        }
+        MapTree map = (MapTree) tree;
+        return String.join(", ", map.entries().values().stream().map(entry -> entry.key() + " " + text(entry.value())).toList());
+    }
+
+    private static Limit limit(Entry entry, Problems problems) {
+        if (!(entry.value() instanceof MapTree map)) {
+            problems.add(entry.keyAt(), "a limit is a group of keys.", "");
+            return null;
+        }
+        Limit.Kind kind = null;
+        Tree figure = null;
+        for (Entry one : map.entries().values()) {
+            if (KINDS.containsKey(one.key())) {
+                if (kind != null) {
+                    problems.add(one.keyAt(), "a limit has one figure.", "Keep one of \"" + word(kind) + "\" and \"" + one.key() + "\".");
+                }
+                kind = KINDS.get(one.key());
+                figure = one.value();
+            } else if (!KEYS.contains(one.key())) {
+                problems.unknown(one.keyAt(), "a key of a limit", one.key(), KINDS.keySet());
+            }
+        }
+        if (kind == null) {
+            problems.add(entry.keyAt(), "\"" + entry.key() + "\" has no figure.", "Write one of: " + String.join(", ", KINDS.keySet()) + ".");
+            return null;
+        }
+        List<Limit.Other> others = new ArrayList<>();
+        if (map.get("others") instanceof MapTree more) {
+            more.entries().values().forEach(other -> others.add(new Limit.Other(other.key(), text(other.value()))));
+        }
+        Figures figures = new Figures(problems);
+        figures.read(kind, figure);
+        return new Limit(entry.key(), figures.unit, kind, figures.steps, figures.low, figures.high, figures.words,
+                plain(map, "says"), plain(map, "source"), plain(map, "state"), others, null);
+    }
+
+    private static String plain(MapTree map, String key) {
+        return map.get(key) instanceof ScalarTree scalar ? scalar.text() : "";
+    }
+
+    /** The figures of one limit while they are read. */
+    private static final class Figures {
+        private final Problems problems;
+        private final List<Limit.Step> steps = new ArrayList<>();
+        private final List<String> words = new ArrayList<>();
+        private String unit;
+        private double low = Double.NaN;
+        private double high = Double.NaN;
+
+        Figures(Problems problems) {
+            this.problems = problems;
+        }
+
+        void read(Limit.Kind kind, Tree figure) {
+            switch (kind) {
+                case AT_MOST, AT_LEAST, VALUE -> {
+                    if (figure instanceof MapTree graded) {
+                        graded.entries().values().forEach(step -> step(weight(step), step.value()));
+                    } else {
+                        step(null, figure);
+                    }
+                }
+                case ONE_OF, NONE_OF, WORDS -> {
+                    if (figure instanceof ListTree list) {
+                        list.items().forEach(item -> words.add(text(item)));
+                    } else {
+                        problems.add(figure.at(), "a list of words is needed.", "");
+                    }
+                }
+                default -> {
+                    if (figure instanceof ListTree list && list.items().size() == 2) {
+                        low = number(list.items().get(0));
+                        high = number(list.items().get(1));
+                        if (low > high) {
+                            problems.add(figure.at(), "the lower end comes first.", "");
+                        }
+                    } else {
+                        problems.add(figure.at(), "two figures are needed.", "Write [ low, high ].");
+                    }
+                }
+            }
+        }
+
+        private Weight weight(Entry step) {
+            try {
+                return Weight.of(step.key());
+            } catch (IllegalArgumentException e) {
+                problems.unknown(step.keyAt(), "a weight", step.key(), List.of("advise", "fix", "stop"));
+                return null;
+            }
+        }
+
+        private void step(Weight weight, Tree tree) {
+            steps.add(new Limit.Step(weight, number(tree)));
+        }
+
+        private double number(Tree tree) {
+            At at = tree.at();
+            if (tree instanceof ScalarTree scalar) {
+                try {
+                    Quantity quantity = Units.parse(scalar.text());
+                    unit = quantity.dimension().symbol();
+                    return quantity.si();
+                } catch (UnitException e) {
+                    problems.add(at, "\"" + scalar.text() + "\" is not a figure.", e.getMessage());
+                    return Double.NaN;
+                }
+            }
+            problems.add(at, "a figure with its unit is needed.", "");
+            return Double.NaN;
+        }
+    }
+}

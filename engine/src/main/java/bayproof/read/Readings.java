@@ -1,0 +1,56 @@
+package bayproof.read;
+
+import bayproof.units.Quantity;
+import bayproof.vocabulary.At;
+import bayproof.vocabulary.Shown;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.TreeSet;
+
+/**
+ * Values measured on the vehicle. A reading that says with what, in which state, by whom and when it was taken
+ * replaces what plan, vehicle sheet or parts book say; one that leaves any of that out replaces nothing.
+ */
+final class Readings {
+    /** One reading as written. */
+    record Reading(@Field(key = "of", says = "path of the value that was measured") Shown<String> of,
+                   @Field(key = "value", says = "the reading with its unit") Shown<Quantity> value,
+                   @Field(key = "instrument", says = "the instrument used") Shown<String> instrument,
+                   @Field(key = "state", says = "the state the vehicle was in", words = {"asleep", "ignition-on",
+                       "cranking", "charging-idle", "charging-full", "supply-off"}) Shown<String> state,
+                   @Field(key = "who", says = "who took the reading") Shown<String> who,
+                   @Field(key = "when", says = "date and time of the reading") Shown<String> when,
+                   At at) {
+        boolean counts() {
+            return value.isGiven() && instrument.isGiven() && state.isGiven() && who.isGiven() && when.isGiven();
+        }
+    }
+
+    private final Map<String, Reading> byPath = new LinkedHashMap<>();
+    private final TreeSet<String> readable = new TreeSet<>();
+
+    void add(Reading reading, Problems problems) {
+        String of = reading.of().orElse("");
+        if (!of.isEmpty() && byPath.putIfAbsent(of, reading) != null) {
+            problems.add(reading.at(), "\"" + of + "\" has a second reading here.", "Keep the one that counts.");
+        }
+    }
+
+    /** The reading that replaces the value at a path, or null; remembers that a value stands there. */
+    Reading replacing(String path) {
+        readable.add(path);
+        return byPath.get(path);
+    }
+
+    /** Names readings of values that stand nowhere. */
+    void checkAllUsed(Problems problems) {
+        Collection<String> known = Collections.unmodifiableCollection(readable);
+        byPath.forEach((path, reading) -> {
+            if (!readable.contains(path)) {
+                problems.unknown(reading.at(), "the path of a value that can be measured", path, known);
+            }
+        });
+    }
+}

@@ -1,0 +1,130 @@
+package bayproof.read;
+
+import bayproof.vocabulary.At;
+import bayproof.vocabulary.Shown;
+import java.util.Collection;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+
+/** Checks that what one value names stands somewhere. What an unnamed vehicle sheet would hold is not checked. */
+final class References {
+    /** The vehicle body, where ground points end; a terminal of its own. */
+    static final String BODY = "body";
+
+    private final Job job;
+    private final Problems problems;
+
+    References(Job job, Problems problems) {
+        this.job = job;
+        this.problems = problems;
+    }
+
+    void check() {
+        job.items().values().forEach(item -> place(item.place(), item.at()));
+        job.runs().values().forEach(this::run);
+        job.plan().speakerWiring().values().forEach(this::wiring);
+        job.plan().pins().values().forEach(this::pin);
+        Set<String> zones = job.vehicle().zones().keySet();
+        job.vehicle().zones().values().forEach(zone -> names(zone.openTo(), zone.at(), "a zone of the vehicle sheet", zones));
+        job.vehicle().places().values().forEach(place -> name(place.zone(), place.at(), "a zone of the vehicle sheet", zones));
+        job.passThroughs().values().forEach(hole -> two(hole.between(), hole.at(), "a zone of the vehicle sheet", zones));
+        Collection<String> ends = new TreeSet<>(job.vehicle().places().keySet());
+        ends.addAll(job.passThroughs().keySet());
+        job.vehicle().routes().values().forEach(route -> two(route.between(), route.at(), "a place or pass-through of the vehicle sheet", ends));
+    }
+
+    private void place(Shown<String> place, At at) {
+        if (job.vehicleNamed()) {
+            name(place, at, "a place of the vehicle sheet", job.vehicle().places().keySet());
+        }
+    }
+
+    private void run(Run run) {
+        terminal(run.from(), run.at());
+        terminal(run.to(), run.at());
+        if (job.vehicleNamed()) {
+            names(run.along(), run.at(), "a route of the vehicle sheet", job.vehicle().routes().keySet());
+            names(run.through(), run.at(), "a pass-through of the vehicle sheet", job.passThroughs().keySet());
+        }
+        if (run.insulation().isGiven()) {
+            insulation(run);
+        }
+    }
+
+    private void insulation(Run run) {
+        String text = run.insulation().orElse("");
+        if (!text.equals("no-print")) {
+            try {
+                bayproof.units.Units.parse(text, bayproof.units.Dimension.TEMPERATURE);
+            } catch (bayproof.units.UnitException e) {
+                problems.add(run.insulation().atOr(run.at()), "\"" + text + "\" cannot be read as \"insulation\".", e.getMessage() + " Or write no-print.");
+            }
+        }
+    }
+
+    private void terminal(Shown<String> terminal, At at) {
+        String name = terminal.orElse(null);
+        At here = terminal.atOr(at);
+        if (name == null || name.equals(BODY)) {
+            return;
+        }
+        int dot = name.indexOf('.');
+        Item item = dot < 0 ? null : job.items().get(name.substring(0, dot));
+        if (item == null) {
+            Collection<String> known = new TreeSet<>(job.items().keySet());
+            known.add(BODY);
+            problems.unknown(here, dot < 0 ? "a terminal (an item, a dot and its terminal)" : "an item of this job",
+                    dot < 0 ? name : name.substring(0, dot), known);
+        } else if (!item.hasTerminal(name.substring(dot + 1))) {
+            problems.unknown(here, "a terminal of " + item.id(), name.substring(dot + 1), item.terminals());
+        }
+    }
+
+    private void wiring(Plan.Wiring wiring) {
+        terminal(Shown.of(wiring.id()), wiring.at());
+        String text = wiring.net().orElse(null);
+        if (text == null) {
+            return;
+        }
+        try {
+            CoilNet.parse(text).coils().forEach(coil -> terminal(Shown.of(coil), wiring.net().atOr(wiring.at())));
+        } catch (IllegalArgumentException e) {
+            problems.add(wiring.net().atOr(wiring.at()), "the net \"" + text + "\" cannot be read: " + e.getMessage() + ".",
+                    "Join coils by + in series and | in parallel, such as sub.coil-1 | sub.coil-2.");
+        }
+    }
+
+    private void pin(Plan.PinUse pin) {
+        terminal(pin.connectedTo(), pin.at());
+        if (!job.vehicleNamed()) {
+            return;
+        }
+        int dot = pin.id().indexOf('.');
+        Vehicle.Connector connector = dot < 0 ? null : job.vehicle().connectors().get(pin.id().substring(0, dot));
+        if (connector == null) {
+            problems.unknown(pin.at(), "a connector of the vehicle sheet", dot < 0 ? pin.id() : pin.id().substring(0, dot),
+                    job.vehicle().connectors().keySet());
+        } else if (!connector.cavities().containsKey(pin.id().substring(dot + 1))) {
+            problems.unknown(pin.at(), "a cavity of " + connector.id(), pin.id().substring(dot + 1), connector.cavities().keySet());
+        }
+    }
+
+    private void name(Shown<String> name, At at, String noun, Collection<String> known) {
+        String word = name.orElse(null);
+        if (word != null && !known.contains(word)) {
+            problems.unknown(name.atOr(at), noun, word, known);
+        }
+    }
+
+    private void names(Shown<List<String>> names, At at, String noun, Collection<String> known) {
+        names.orElse(List.of()).stream().filter(name -> !known.contains(name)).forEach(name -> problems.unknown(names.atOr(at), noun, name, known));
+    }
+
+    private void two(Shown<List<String>> names, At at, String noun, Collection<String> known) {
+        names(names, at, noun, known);
+        if (names.isGiven() && names.orElse(List.of()).size() != 2) {
+            problems.add(names.atOr(at), "\"between\" needs two names.", "Write [ one, other ].");
+        }
+    }
+}

@@ -1,0 +1,4 @@
+package bayproof.vocabulary;
+
+/** What kind of source a post belongs to. */
+public enum SourceKind { BATTERY, ALTERNATOR, CONVERTER }
