@@ -18,12 +18,6 @@ import java.util.Set;
 
 /** One job with its graphs and tables, and the values of a run that several facts need. */
 final class Model {
-    /** Tables are read once; they never change. */
-    private static final class Tables {
-        static final Conductors CONDUCTORS = SharedTables.conductors();
-        static final FuseLadder FUSES = SharedTables.fuses();
-    }
-
     final Job job;
     final WiringGraph wiring;
     final BodyGraph body;
@@ -36,11 +30,11 @@ final class Model {
     }
 
     Conductors conductors() {
-        return Tables.CONDUCTORS;
+        return SharedTables.conductors();
     }
 
     FuseLadder fuses() {
-        return Tables.FUSES;
+        return SharedTables.fuses();
     }
 
     double value(String limit) {

@@ -4,6 +4,7 @@ import bayproof.read.Tree.Entry;
 import bayproof.read.Tree.ListTree;
 import bayproof.read.Tree.MapTree;
 import bayproof.read.Tree.ScalarTree;
+import bayproof.units.Dimension;
 import bayproof.units.Quantity;
 import bayproof.units.UnitException;
 import bayproof.units.Units;
@@ -37,6 +38,9 @@ final class Binder {
     private static final Pattern COUNT = Pattern.compile("[0-9]{1,4}");
     /** What YAML 1.1 readers take for booleans; refused so that two readers cannot disagree. */
     private static final TreeSet<String> OTHER_BOOLEANS = new TreeSet<>(List.of("yes", "no", "y", "n", "off", "on"));
+    private static final double LOWEST_CELSIUS = -60;
+    /** In any SI unit: far above every figure of this trade, far below where arithmetic suffers. */
+    private static final double LARGEST = 1e6;
     private static final Map<Class<?>, Shape> SHAPES = new ConcurrentHashMap<>();
 
     /** What is needed again and again of a record class. */
@@ -210,6 +214,11 @@ final class Binder {
             return null;
         }
         Quantity quantity = reading.value().orElse(null);
+        if (quantity.si() < 0 && field.in() != Dimension.TEMPERATURE || quantity.si() > LARGEST || quantity.si() == 0 && !field.zero()) {
+            problems.add(reading.value().atOr(reading.at()), "this reading of " + path + " cannot be right.",
+                    "It must be more than zero and not absurdly large.");
+            return null;
+        }
         if (quantity.dimension() != field.in()) {
             problems.add(reading.at(), "a reading of " + path + " is given in " + quantity.dimension().symbol() + ".",
                     "Give it in " + field.in().symbol() + ".");
@@ -245,7 +254,13 @@ final class Binder {
     private String word(Field field, ScalarTree scalar) {
         if (field.size()) {
             try {
-                return Units.parseSize(scalar.text());
+                String size = Units.parseSize(scalar.text());
+                if (SharedTables.conductors().knows(size)) {
+                    return size;
+                }
+                problems.add(scalar.at(), "there is no data for the cable size \"" + size + "\".",
+                        "Use a size that is made, such as 8 AWG or 10 mm2.");
+                return null;
             } catch (UnitException e) {
                 problems.add(scalar.at(), "\"" + scalar.text() + "\" is not a cable size.", e.getMessage());
                 return null;
@@ -263,11 +278,23 @@ final class Binder {
 
     private Double quantity(ScalarTree scalar, Field field) {
         try {
-            return Units.parse(scalar.text(), field.in()).si();
+            double si = Units.parse(scalar.text(), field.in()).si();
+            return isPlausible(si, scalar, field) ? si : null;
         } catch (UnitException e) {
             problems.add(scalar.at(), "\"" + scalar.text() + "\" cannot be read as \"" + field.key() + "\".", e.getMessage());
             return null;
         }
+    }
+
+    /** Nothing but a temperature is below zero here, and only what is marked so may be zero. */
+    private boolean isPlausible(double si, ScalarTree scalar, Field field) {
+        boolean tooLow = field.in() == Dimension.TEMPERATURE ? si < LOWEST_CELSIUS : si < 0 || si == 0 && !field.zero();
+        if (tooLow || si > LARGEST) {
+            problems.add(scalar.at(), "\"" + scalar.text() + "\" cannot be right for \"" + field.key() + "\".",
+                    tooLow ? "It must be " + (field.zero() ? "zero or more." : "more than zero.") : "Nothing in a vehicle is that large.");
+            return false;
+        }
+        return true;
     }
 
     private Quantity anyQuantity(ScalarTree scalar) {

@@ -25,6 +25,6 @@ import java.lang.annotation.Target;
     /** Whether the value is a cable size. */
     boolean size() default false;
 
-    /** Whether the key may be left out without anything being missing: an answer of its own then stands in its place. */
-    boolean optional() default false;
+    /** Whether the quantity may be zero. */
+    boolean zero() default false;
 }

@@ -37,7 +37,7 @@ public sealed interface Item {
                    Shown<Double> restVolts,
                    @Field(key = "resistance", says = "internal resistance of the battery", in = Dimension.RESISTANCE)
                    Shown<Double> internalOhms,
-                   @Field(key = "acceptance", says = "most current the battery takes while charging", in = Dimension.CURRENT)
+                   @Field(key = "acceptance", says = "most current the battery takes while charging", in = Dimension.CURRENT, zero = true)
                    Shown<Double> acceptanceAmperes) implements Item {
         @Override
         public List<String> terminals() {
@@ -50,7 +50,7 @@ public sealed interface Item {
                       @Field(key = "place", says = "where the alternator sits") Shown<String> place,
                       @Field(key = "rated", says = "rated output on the alternator's label", in = Dimension.CURRENT)
                       Shown<Double> ratedAmperes,
-                      @Field(key = "idle-output", says = "alternator output at hot idle", in = Dimension.CURRENT)
+                      @Field(key = "idle-output", says = "alternator output at hot idle", in = Dimension.CURRENT, zero = true)
                       Shown<Double> idleAmperes,
                       @Field(key = "set-point", says = "charging volts at the alternator", in = Dimension.VOLTAGE)
                       Shown<Double> setVolts) implements Item {
@@ -100,8 +100,8 @@ public sealed interface Item {
                      Shown<Double> ratedWatts,
                      @Field(key = "rated-load", says = "load at which the output is rated", in = Dimension.RESISTANCE)
                      Shown<Double> ratedLoadOhms,
-                     @Field(key = "efficiency", says = "efficiency at rated output", optional = true) Shown<Double> efficiency,
-                     @Field(key = "idle-draw", says = "current at idle", in = Dimension.CURRENT) Shown<Double> idleAmperes,
+                     @Field(key = "efficiency", says = "efficiency at rated output") Shown<Double> efficiency,
+                     @Field(key = "idle-draw", says = "current at idle", in = Dimension.CURRENT, zero = true) Shown<Double> idleAmperes,
                      @Field(key = "minimum-volts", says = "supply volts below which it shuts down", in = Dimension.VOLTAGE)
                      Shown<Double> minimumVolts) implements Item {
         @Override
@@ -113,7 +113,7 @@ public sealed interface Item {
     /** A module between the factory radio and the equipment. */
     record Interface(String id, String path, At at,
                      @Field(key = "place", says = "where the interface sits") Shown<String> place,
-                     @Field(key = "draw", says = "supply current in use", in = Dimension.CURRENT) Shown<Double> drawAmperes,
+                     @Field(key = "draw", says = "supply current in use", in = Dimension.CURRENT, zero = true) Shown<Double> drawAmperes,
                      @Field(key = "minimum-volts", says = "supply volts below which it shuts down", in = Dimension.VOLTAGE)
                      Shown<Double> minimumVolts,
                      @Field(key = "made-for", says = "radios and connectors the interface is listed for")
@@ -157,7 +157,7 @@ public sealed interface Item {
     /** Any other powered thing, with a current draw of its own. */
     record Accessory(String id, String path, At at,
                      @Field(key = "place", says = "where it sits") Shown<String> place,
-                     @Field(key = "draw", says = "supply current in use", in = Dimension.CURRENT) Shown<Double> drawAmperes,
+                     @Field(key = "draw", says = "supply current in use", in = Dimension.CURRENT, zero = true) Shown<Double> drawAmperes,
                      @Field(key = "minimum-volts", says = "supply volts below which it shuts down", in = Dimension.VOLTAGE)
                      Shown<Double> minimumVolts) implements Item {
         @Override
@@ -168,7 +168,7 @@ public sealed interface Item {
 
     /** An adapter lead that plugs between factory connectors. */
     record Harness(String id, String path, At at,
-                   @Field(key = "place", says = "where the adapter lead sits", optional = true) Shown<String> place,
+                   @Field(key = "place", says = "where the adapter lead sits") Shown<String> place,
                    @Field(key = "connectors", says = "connector families the lead plugs between") Shown<List<String>> connectors)
             implements Item {
         @Override

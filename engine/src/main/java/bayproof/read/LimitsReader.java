@@ -30,7 +30,7 @@ final class LimitsReader {
 
         static {
             try {
-                MapTree file = TableFiles.read("limits.yaml");
+                MapTree file = SharedTables.file("limits.yaml");
                 TREE = (MapTree) file.get("limits");
                 Problems problems = new Problems();
                 Map<String, Limit> byName = new TreeMap<>();

@@ -30,9 +30,15 @@ public final class SharedTables {
     private SharedTables() {
     }
 
+    /** Read once; they never change. */
+    private static final class Known {
+        static final Conductors CONDUCTORS = conductors(file("conductors.yaml"));
+        static final FuseLadder FUSES = fuses(file("fuses.yaml"));
+    }
+
     /** The conductors of {@code conductors.yaml}. */
     public static Conductors conductors() {
-        return conductors(file("conductors.yaml"));
+        return Known.CONDUCTORS;
     }
 
     static Conductors conductors(MapTree file) {
@@ -67,7 +73,7 @@ public final class SharedTables {
 
     /** The fuse ratings of {@code fuses.yaml}, all shapes together. */
     public static FuseLadder fuses() {
-        return fuses(file("fuses.yaml"));
+        return Known.FUSES;
     }
 
     static FuseLadder fuses(MapTree file) {
@@ -78,7 +84,7 @@ public final class SharedTables {
         return new FuseLadder(ratings);
     }
 
-    private static MapTree file(String name) {
+    static MapTree file(String name) {
         try (InputStream in = SharedTables.class.getResourceAsStream(FOLDER + name)) {
             if (in == null) {
                 throw new IllegalStateException("the table " + name + " is not built in");

@@ -18,7 +18,7 @@ public record Vehicle(@Field(key = "title", says = "what vehicle this is") Shown
     /** What the vehicle itself feeds and draws. */
     public record Supply(String path, At at,
                          @Field(key = "own-load", says = "current the vehicle itself takes at hot idle, lamps and blower on",
-                                in = Dimension.CURRENT) Shown<Double> ownLoadAmperes,
+                                in = Dimension.CURRENT, zero = true) Shown<Double> ownLoadAmperes,
                          @Field(key = "links", says = "conductors the vehicle maker laid") Map<String, Run> links) {
     }
 
@@ -47,7 +47,7 @@ public record Vehicle(@Field(key = "title", says = "what vehicle this is") Shown
                        @Field(key = "kind", says = "kind of zone", words = {"engine-bay", "dash", "cabin-front", "cabin-rear", "cargo",
                            "door", "tailgate", "roof", "seat", "underbody", "outside", "trailer"}) Shown<String> kind,
                        @Field(key = "open-to", says = "zones one can reach from here without a hole") Shown<List<String>> openTo,
-                       @Field(key = "ambient", says = "highest temperature of the zone", in = Dimension.TEMPERATURE, optional = true)
+                       @Field(key = "ambient", says = "highest temperature of the zone", in = Dimension.TEMPERATURE)
                        Shown<Double> ambientCelsius) {
     }
 

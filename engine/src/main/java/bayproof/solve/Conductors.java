@@ -140,13 +140,6 @@ public final class Conductors {
                 .map(Size::name).toList();
     }
 
-    /** Sizes of the same system that are thinner and may be proposed, the nearest first. */
-    public List<String> smaller(String size) {
-        Size from = size(size);
-        return ladder.stream().filter(each -> each.gauge() == from.gauge() && each.areaSquareMetres() < from.areaSquareMetres())
-                .sorted(Comparator.comparingDouble(Size::areaSquareMetres).reversed()).map(Size::name).toList();
-    }
-
     private Size size(String name) {
         Size size = sizes.get(name);
         if (size == null) {

@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bayproof.read.SharedTables;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
@@ -35,9 +34,6 @@ class ConductorsTest {
         for (List<String> ladder : List.of(GAUGES, METRIC)) {
             for (int i = 0; i < ladder.size(); i++) {
                 assertEquals(ladder.subList(i + 1, ladder.size()), conductors.larger(ladder.get(i)));
-                List<String> thinner = new ArrayList<>(ladder.subList(0, i));
-                Collections.reverse(thinner);
-                assertEquals(thinner, conductors.smaller(ladder.get(i)));
             }
         }
     }
@@ -46,7 +42,6 @@ class ConductorsTest {
     void aGaugeThatIsNotSoldHasDataAndNeighbors() {
         assertTrue(conductors.knows("5 AWG"));
         assertEquals("4 AWG", conductors.larger("5 AWG").get(0));
-        assertEquals("6 AWG", conductors.smaller("5 AWG").get(0));
         assertFalse(conductors.larger("8 AWG").contains("5 AWG"));
     }
 
@@ -58,7 +53,6 @@ class ConductorsTest {
         assertThrows(IllegalArgumentException.class, () -> conductors.ohmsPerMetre(size, "copper", 20));
         assertThrows(IllegalArgumentException.class, () -> conductors.ampacityAmperes(size, "copper", 105, 30));
         assertThrows(IllegalArgumentException.class, () -> conductors.larger(size));
-        assertThrows(IllegalArgumentException.class, () -> conductors.smaller(size));
     }
 
     @Test
