@@ -120,7 +120,7 @@ public sealed interface Item {
                      Map<String, MadeFor> madeFor) implements Item {
         @Override
         public List<String> terminals() {
-            return List.of("supply", "ground", "wake", "turn-on", "signal-*", "speaker-*");
+            return List.of("supply", "ground", "memory", "ignition", "wake", "reference", "turn-on", "signal-*", "speaker-*");
         }
     }
 

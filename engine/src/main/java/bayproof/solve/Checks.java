@@ -16,7 +16,8 @@ final class Checks {
 
     static void above0(String kind, String id, String name, double value) {
         if (!(value > 0) || Double.isInfinite(value)) {
-            throw new IllegalArgumentException(kind + " " + id + ": " + name + " must be finite and above 0, not " + value);
+            throw new IllegalArgumentException(
+                    kind + " " + id + ": " + name + " must be finite and above 0, not " + value);
         }
     }
 

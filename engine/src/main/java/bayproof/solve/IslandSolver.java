@@ -15,6 +15,9 @@ import org.ejml.interfaces.linsol.LinearSolverDense;
  * <p>With the conditions fixed only the constant-power loads are not linear. Newton's method starts from the volts
  * without them, which no solution exceeds. P / V is convex and falling, so each step goes down and stays above the
  * highest solution until it meets it; volts that fall to 0, or that all rise, show that there is none.
+ *
+ * <p>Both arguments need that a current drawn at one load lowers the volts of every other. Sources on grounds of their
+ * own can reverse that a little; for them the outside comparison and the property tests stand in for a proof.
  */
 final class IslandSolver {
     /** A double root, at maximum power transfer, halves the distance each step: 2^-60 is beyond double precision. */

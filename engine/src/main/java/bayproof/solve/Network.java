@@ -93,8 +93,8 @@ public final class Network {
     private static void sameNodes(String what, String positive, String negative, String newPositive,
             String newNegative) {
         if (!positive.equals(newPositive) || !negative.equals(newNegative)) {
-            throw new IllegalArgumentException(what + " lies between " + positive + " and " + negative + ", not between "
-                    + newPositive + " and " + newNegative);
+            throw new IllegalArgumentException(what + " lies between " + positive + " and " + negative
+                    + ", not between " + newPositive + " and " + newNegative);
         }
     }
 
