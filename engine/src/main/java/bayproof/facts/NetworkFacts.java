@@ -23,14 +23,16 @@ import java.util.function.Consumer;
 
 /** Facts about volts and current: what is lost on the way to each item, and what is left at idle. */
 final class NetworkFacts {
-    private static final List<State> DROP_STATES = List.of(State.CHARGING_FULL, State.ON_BATTERY);
-
     private final Model model;
     private final Amplifiers amplifiers;
+    /** States in which a drop is judged; without an alternator there is no charging. */
+    private final List<State> states;
 
     NetworkFacts(Model model, Amplifiers amplifiers) {
         this.model = model;
         this.amplifiers = amplifiers;
+        this.states = model.job.itemsOf(Item.Alternator.class).isEmpty() ? List.of(State.ON_BATTERY)
+                : List.of(State.ON_BATTERY, State.CHARGING_FULL);
     }
 
     void collect(Consumer<Fact> facts) {
@@ -48,7 +50,7 @@ final class NetworkFacts {
 
         Solved(Corner corner) {
             this.corner = corner;
-            for (State state : DROP_STATES) {
+            for (State state : states) {
                 networks.put(state, new SupplyNetwork(model, amplifiers, corner, state));
             }
         }
@@ -63,7 +65,7 @@ final class NetworkFacts {
                 return new Result(Double.NaN, null, null);
             }
             Result worst = null;
-            for (State state : DROP_STATES) {
+            for (State state : states) {
                 Result result = drop(item, level, state);
                 if (worst == null || result.collapse() != null || worst.collapse() == null && result.value() > worst.value()) {
                     worst = result;
@@ -76,11 +78,11 @@ final class NetworkFacts {
             Solution solution = solution(state, level);
             String when = state.words() + ", " + level.words();
             if (solution instanceof NoSolution none) {
-                return new Result(Double.NaN, when + ": " + none.reason(), null);
+                return new Result(Double.NaN, "no working state " + when + ": " + none.reason(), null);
             }
             OperatingPoint point = (OperatingPoint) solution;
             if (SupplyNetwork.isDown(point, item)) {
-                return new Result(Double.NaN, when + ": " + item.id() + " gets "
+                return new Result(Double.NaN, "no working state " + when + ": " + item.id() + " gets "
                         + SupplyNetwork.volts(point.voltsAcross(item.id() + ".supply", item.id() + ".ground"))
                         + ", less than it needs to run", null);
             }
@@ -172,12 +174,12 @@ final class NetworkFacts {
         }
         Solution solution = network.solve(Level.NORMAL_PROGRAMME);
         if (solution instanceof NoSolution none) {
-            return new Result(Double.NaN, "charging idle, normal programme: " + none.reason(), null);
+            return new Result(Double.NaN, "no working state charging idle, normal programme: " + none.reason(), null);
         }
         OperatingPoint point = (OperatingPoint) solution;
         for (Item item : network.powered()) {
             if (SupplyNetwork.isDown(point, item)) {
-                return new Result(Double.NaN, "charging idle, normal programme: " + item.id() + " gets less than it needs to run", null);
+                return new Result(Double.NaN, "no working state charging idle, normal programme: " + item.id() + " gets less than it needs to run", null);
             }
         }
         double drawn = point.sourceAmperes(alternator.id());

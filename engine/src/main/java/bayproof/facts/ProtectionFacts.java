@@ -153,6 +153,9 @@ final class ProtectionFacts {
     }
 
     private Shown<Boolean> fits(Shown<Double> rating, Shown<Double> ampacity) {
+        if (ampacity instanceof Shown.Collapsed) {
+            return Shown.of(false);
+        }
         double share = model.value("fuse-guards-conductor");
         if (ampacity instanceof Shown.Assumed<Double> assumed) {
             return rating.then(amperes -> (amperes <= share * assumed.bad()) == (amperes <= share * assumed.good())
@@ -243,10 +246,16 @@ final class ProtectionFacts {
         String size = run.size().orElse("");
         OptionalDouble copper = model.conductors().ampacityAmperes(size, run.metal().orElse("copper"), insulationCelsius, ambientCelsius);
         if (copper.isEmpty()) {
-            return Shown.missing(new Need(run.path() + ".size", "a size with a published ampacity, 18 AWG or larger", run.size().atOr(run.at())));
+            return new Shown.Collapsed<>("there is no published current for " + size + " with "
+                    + Model.print(insulationCelsius, Dimension.TEMPERATURE) + " insulation");
         }
         String calculation = size + ", " + run.metal().orElse("metal not named") + ", " + Model.print(insulationCelsius, Dimension.TEMPERATURE)
                 + " insulation, hottest zone " + Model.print(ambientCelsius, Dimension.TEMPERATURE) + " (33 CFR 183.425 Table 5)";
+        if (copper.getAsDouble() == 0) {
+            return new Shown.Collapsed<>(run.id() + " may carry no current at all: the hottest zone it passes, "
+                    + Model.print(ambientCelsius, Dimension.TEMPERATURE) + ", uses up its " + Model.print(insulationCelsius, Dimension.TEMPERATURE)
+                    + " insulation");
+        }
         if (run.metal().isGiven()) {
             return Shown.of(copper.getAsDouble(), calculation);
         }

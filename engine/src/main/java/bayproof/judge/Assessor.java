@@ -231,8 +231,8 @@ final class Assessor {
                     : unshown(part.what(), value.needs(), bounded(limit, Double.NaN));
         }
         if (value instanceof Shown.Collapsed<Double> collapsed) {
-            return new Found(Outcome.BROKEN, heaviest(limit), null, bounded(limit, Double.NaN), "there is no working state: "
-                    + collapsed.reason(), List.of(), List.of());
+            return new Found(Outcome.BROKEN, heaviest(limit), null, bounded(limit, Double.NaN), collapsed.reason(), List.of(),
+                    List.of());
         }
         if (value instanceof Shown.Given<Double> given) {
             return compared(part, limit, given.value(), List.of());
@@ -241,7 +241,7 @@ final class Assessor {
         Found good = compared(part, limit, assumed.good(), assumed.windows().all());
         Found bad = assumed.bad() != null ? compared(part, limit, assumed.bad(), assumed.windows().all())
                 : new Found(Outcome.BROKEN, heaviest(limit), null, bounded(limit, Double.NaN),
-                "there is no working state: " + assumed.calculation(), List.of(), assumed.windows().all());
+                assumed.calculation(), List.of(), assumed.windows().all());
         if (bad.outcome() == good.outcome()) {
             return bad;
         }

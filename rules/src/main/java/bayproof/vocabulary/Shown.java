@@ -116,7 +116,7 @@ public sealed interface Shown<T> {
         return new Assumed<>(step.apply(assumed.bad()), step.apply(assumed.good()), assumed.windows(), null);
     }
 
-    /** Like {@link #map} where the step itself may find something missing. */
+    /** Like {@link #map} where the step itself may find something missing. A window cannot choose a path: it is refused. */
     default <R> Shown<R> then(Function<? super T, Shown<R>> step) {
         if (this instanceof Given<T> given) {
             return step.apply(given.value());
@@ -137,6 +137,9 @@ public sealed interface Shown<T> {
             }
             return needs.size() == 1 && (this instanceof Hidden || other instanceof Hidden)
                     ? new Hidden<>(needs.get(0)) : new Missing<>(needs);
+        }
+        if (other instanceof Collapsed<U> collapsed) {
+            return new Collapsed<>(collapsed.reason());
         }
         return then(mine -> other.map(theirs -> join.apply(mine, theirs)));
     }
