@@ -7,11 +7,14 @@ import bayproof.units.Dimension;
 import bayproof.vocabulary.Need;
 import bayproof.vocabulary.Shown;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /** What hangs on each amplifier output, and what the amplifier then delivers and draws. */
 final class Amplifiers {
     private final Model model;
+    private final Map<String, Shown<Double>> outputs = new HashMap<>();
 
     Amplifiers(Model model) {
         this.model = model;
@@ -32,7 +35,7 @@ final class Amplifiers {
         return wiring.net().then(text -> {
             CoilNet net = CoilNet.parse(text);
             Shown<Double> load = ohms(net);
-            return load.then(ohms -> Shown.of(ohms, text + " = " + Model.print(ohms, Dimension.RESISTANCE)));
+            return load.then(ohms -> Shown.of(ohms, () -> text + " = " + Model.print(ohms, Dimension.RESISTANCE)));
         });
     }
 
@@ -57,6 +60,10 @@ final class Amplifiers {
      * load, and a bridged pair has twice the volts of one channel.
      */
     Shown<Double> outputWatts(Item.Amplifier amplifier) {
+        return outputs.computeIfAbsent(amplifier.id(), id -> workOutWatts(amplifier));
+    }
+
+    private Shown<Double> workOutWatts(Item.Amplifier amplifier) {
         List<Plan.Wiring> outputs = outputsOf(amplifier);
         if (outputs.isEmpty()) {
             return Shown.missing(new Need("speaker-wiring", "what hangs on the outputs of " + amplifier.id(), amplifier.at()));
@@ -70,7 +77,7 @@ final class Amplifiers {
             sum = sum.with(watts, Double::sum);
             terms.add(wiring.id().substring(wiring.id().indexOf('.') + 1));
         }
-        return sum.then(total -> Shown.of(total, "rated output x rated load / planned load, over " + String.join(", ", terms)));
+        return sum.then(total -> Shown.of(total, () -> "rated output x rated load / planned load, over " + String.join(", ", terms)));
     }
 
     /**

@@ -39,7 +39,7 @@ final class BodyFacts {
             } else {
                 facts.accept(new HoleEdge(hole.path(), hole.at(), power,
                         hole.panel().map(panel -> model.limit("metal-panels").words().contains(panel)), hole.edge(),
-                        Ladders.knob(List.of("grommet"), "pass-throughs", id, "edge")));
+                        Ladders.knob(() -> List.of("grommet"), "pass-throughs", id, "edge")));
             }
         });
     }

@@ -6,6 +6,7 @@ import bayproof.units.Units;
 import bayproof.vocabulary.Knob;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 
 /** Planned values that can be changed to put something right, with the values worth trying, nearest first. */
 final class Ladders {
@@ -23,28 +24,33 @@ final class Ladders {
         if (model.job.isFactory(run) || Double.isNaN(planned)) {
             return null;
         }
+        return knob(() -> centimetresBelow(planned), "runs", run.id(), "length");
+    }
+
+    private static List<String> centimetresBelow(double planned) {
         List<String> ladder = new ArrayList<>();
         for (long centimetres = (long) Math.ceil(planned / STEP_METRES - 1e-9) - 1; centimetres >= 1 && ladder.size() < 3000; centimetres--) {
             ladder.add(java.math.BigDecimal.valueOf(centimetres, 2).toPlainString() + " m");
         }
-        return knob(ladder, "runs", run.id(), "length");
+        return ladder;
     }
 
     /** Cable sizes above the planned one; null where no size was planned. */
     Knob thicker(Run run) {
         String planned = run.size().orElse(null);
-        return planned == null || model.job.isFactory(run) ? null : knob(model.conductors().larger(planned), "runs", run.id(), "size");
+        return planned == null || model.job.isFactory(run) ? null : knob(() -> model.conductors().larger(planned), "runs", run.id(), "size");
     }
 
     /** Standard ratings below the planned one; {@code fuse} is the id of a fuse, or of a block with its outlet. */
     Knob weaker(String fuse, double planned) {
-        List<String> ladder = model.fuses().below(planned).stream().map(rating -> Units.print(rating, Dimension.CURRENT)).toList();
+        Supplier<List<String>> ladder = () -> model.fuses().below(planned).stream()
+                .map(rating -> Units.print(rating, Dimension.CURRENT)).toList();
         int dot = fuse.indexOf('.');
         return dot < 0 ? knob(ladder, "items", fuse, "rating")
                 : knob(ladder, "items", fuse.substring(0, dot), "fuses", fuse.substring(dot + 1));
     }
 
-    static Knob knob(List<String> ladder, String... path) {
-        return ladder.isEmpty() ? null : new Knob("plan", List.of(path), ladder);
+    static Knob knob(Supplier<List<String>> ladder, String... path) {
+        return new Knob("plan", List.of(path), ladder);
     }
 }

@@ -14,6 +14,8 @@ import bayproof.units.UnitException;
 import bayproof.units.Units;
 import bayproof.vocabulary.Need;
 import bayproof.vocabulary.Shown;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Set;
 
 /** One job with its graphs and tables, and the values of a run that several facts need. */
@@ -22,6 +24,10 @@ final class Model {
     final WiringGraph wiring;
     final BodyGraph body;
     final Numbers numbers = new Numbers();
+    /** Asked for again at every corner of the windows; they do not depend on it. */
+    private final Map<String, Shown<Double>> ambients = new HashMap<>();
+    private final Map<String, Shown<Double>> lengths = new HashMap<>();
+    private final Map<String, Boolean> ways = new HashMap<>();
 
     Model(Job job) {
         this.job = job;
@@ -51,7 +57,17 @@ final class Model {
 
     /** The hottest zone a run passes: as the sheet or a reading says, otherwise by its kind. */
     Shown<Double> ambientCelsius(Run run) {
-        return body.zonesPassed(run).then(zones -> hottest(zones, run));
+        return ambients.computeIfAbsent(run.id(), id -> body.zonesPassed(run).then(zones -> hottest(zones, run)));
+    }
+
+    /** Length of a run, see {@link BodyGraph#lengthMetres}. */
+    Shown<Double> lengthMetres(Run run) {
+        return lengths.computeIfAbsent(run.id(), id -> body.lengthMetres(run));
+    }
+
+    /** Whether a conducting way joins two terminals. */
+    boolean joined(String one, String other) {
+        return ways.computeIfAbsent(one + " " + other, key -> wiring.way(one, other) != null);
     }
 
     private Shown<Double> hottest(Set<String> zones, Run run) {

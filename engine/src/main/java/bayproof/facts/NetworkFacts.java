@@ -89,7 +89,7 @@ final class NetworkFacts {
             SupplyNetwork network = networks.get(state);
             double reference = model.value("drop-reference");
             double lost = network.lostVolts(point, item);
-            return new Result(lost / reference, null, SupplyNetwork.volts(network.postVolts(point)) + " at the battery posts - "
+            return new Result(lost / reference, null, () -> SupplyNetwork.volts(network.postVolts(point)) + " at the battery posts - "
                     + SupplyNetwork.volts(network.postVolts(point) - lost) + " at " + item.id() + " = " + SupplyNetwork.volts(lost)
                     + ", over " + SupplyNetwork.volts(reference) + " (" + when + ", "
                     + Model.print(network.itemAmperes(point, item), Dimension.CURRENT) + ")");
@@ -113,7 +113,7 @@ final class NetworkFacts {
             note(item.path() + ".drop-full-sine", sine, Dimension.RATIO);
             if (bad.corner.isWhole() && bad.solution(State.ON_BATTERY, Level.FULL_SINE) instanceof OperatingPoint point) {
                 model.numbers.put(item.path() + ".current-full-sine", bad.networks.get(State.ON_BATTERY).itemAmperes(point, item),
-                        Dimension.CURRENT, "on battery, full sine, every window at its bad end");
+                        Dimension.CURRENT, () -> "on battery, full sine, every window at its bad end");
             }
             facts.accept(new PoweredItem(item.path(), item.at(), loud, sine, thicker(item)));
         }
@@ -137,7 +137,7 @@ final class NetworkFacts {
             for (Link link : way == null ? List.<Link>of() : way) {
                 if (link.kind() == Link.Kind.RUN && !model.job.isFactory(link.run()) && link.run().size().isGiven()
                         && model.wiring.role(link.run()) != Role.UNKNOWN) {
-                    double weight = model.body.lengthMetres(link.run()).orElse(0.0)
+                    double weight = model.lengthMetres(link.run()).orElse(0.0)
                             / model.conductors().areaSquareMetres(link.run().size().orElse(null));
                     if (weight > most) {
                         most = weight;
@@ -184,7 +184,7 @@ final class NetworkFacts {
         }
         double drawn = point.sourceAmperes(alternator.id());
         double own = model.job.vehicle().supply().ownLoadAmperes().orElse(0.0);
-        return new Result(idle - drawn, null, Model.print(idle, Dimension.CURRENT) + " at hot idle - "
+        return new Result(idle - drawn, null, () -> Model.print(idle, Dimension.CURRENT) + " at hot idle - "
                 + Model.print(own, Dimension.CURRENT) + " of the vehicle itself - " + Model.print(drawn - own, Dimension.CURRENT)
                 + " of the job (normal programme)");
     }
@@ -193,7 +193,7 @@ final class NetworkFacts {
         if (value instanceof Shown.Given<Double> given) {
             model.numbers.put(path, given.value(), dimension, given.calculation());
         } else if (value instanceof Shown.Assumed<Double> assumed && assumed.bad() != null) {
-            model.numbers.put(path, assumed.bad(), dimension, assumed.calculation() + "; every window at its bad end, "
+            model.numbers.put(path, assumed.bad(), dimension, () -> assumed.calculation().get() + "; every window at its bad end, "
                     + Model.print(assumed.good(), dimension) + " at its good end");
         }
     }

@@ -20,6 +20,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 
 /** Facts about what guards each live conductor. */
 final class ProtectionFacts {
@@ -91,7 +92,7 @@ final class ProtectionFacts {
 
         void note(Model model, String path) {
             if (fused.orElse(false) && metres.isGiven()) {
-                model.numbers.put(path, metres.orElse(0.0), Dimension.LENGTH, "conductor from the post to the fuse, runs in series added");
+                model.numbers.put(path, metres.orElse(0.0), Dimension.LENGTH, () -> "conductor from the post to the fuse, runs in series added");
             }
         }
     }
@@ -129,7 +130,7 @@ final class ProtectionFacts {
                 return;
             }
         } else {
-            here = before.with(model.body.lengthMetres(link.run()), Double::sum);
+            here = before.with(model.lengthMetres(link.run()), Double::sum);
             stretch.metres = longest(stretch.metres, here);
             stretch.sheathed = Kleene.and(stretch.sheathed, model.sheathed(link.run()));
         }
@@ -194,10 +195,10 @@ final class ProtectionFacts {
         if (ampacity instanceof Shown.Assumed<Double> assumed && guard.ratingAmperes().isGiven()) {
             double rating = guard.ratingAmperes().orElse(0.0);
             return new Shown.Assumed<>(rating / assumed.bad(), rating / assumed.good(), assumed.windows(),
-                    shareText(guard, rating, assumed.bad()));
+                    () -> shareText(guard, rating, assumed.bad()));
         }
         return guard.ratingAmperes().with(ampacity, (rating, most) -> new double[] {rating, most}).then(pair ->
-                Shown.of(pair[0] / pair[1], shareText(guard, pair[0], pair[1])));
+                Shown.of(pair[0] / pair[1], () -> shareText(guard, pair[0], pair[1])));
     }
 
     private static String shareText(Link guard, double rating, double ampacity) {
@@ -249,7 +250,7 @@ final class ProtectionFacts {
             return new Shown.Collapsed<>("there is no published current for " + size + " with "
                     + Model.print(insulationCelsius, Dimension.TEMPERATURE) + " insulation");
         }
-        String calculation = size + ", " + run.metal().orElse("metal not named") + ", " + Model.print(insulationCelsius, Dimension.TEMPERATURE)
+        Supplier<String> calculation = () -> size + ", " + run.metal().orElse("metal not named") + ", " + Model.print(insulationCelsius, Dimension.TEMPERATURE)
                 + " insulation, hottest zone " + Model.print(ambientCelsius, Dimension.TEMPERATURE) + " (33 CFR 183.425 Table 5)";
         if (copper.getAsDouble() == 0) {
             return new Shown.Collapsed<>(run.id() + " may carry no current at all: the hottest zone it passes, "
@@ -270,7 +271,7 @@ final class ProtectionFacts {
         if (ampacity instanceof Shown.Given<Double> given) {
             model.numbers.put(run.path() + ".ampacity", given.value(), Dimension.CURRENT, given.calculation());
         } else if (ampacity instanceof Shown.Assumed<Double> assumed) {
-            model.numbers.put(run.path() + ".ampacity", assumed.bad(), Dimension.CURRENT, assumed.calculation() + ", worst metal");
+            model.numbers.put(run.path() + ".ampacity", assumed.bad(), Dimension.CURRENT, () -> assumed.calculation().get() + ", worst metal");
         }
     }
 
@@ -293,7 +294,7 @@ final class ProtectionFacts {
         Stretch stretch = toFuse(link, near, ampacity);
         Shown<Boolean> before = guardedBefore;
         Shown<Boolean> fused = Kleene.or(before, stretch.fused);
-        Shown<Double> metres = before.then(yes -> yes ? Shown.of(0.0, "the fuse before it fits") : stretch.metres);
+        Shown<Double> metres = before.then(yes -> yes ? Shown.of(0.0, () -> "the fuse before it fits") : stretch.metres);
         Shown<Boolean> sheathed = before.then(yes -> yes ? Shown.of(false) : stretch.sheathed);
         return new StepDown(run.path(), run.at(), smaller(run, back), fused, metres, sheathed, ladders.thicker(run));
     }

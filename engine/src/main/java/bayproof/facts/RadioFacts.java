@@ -56,7 +56,7 @@ final class RadioFacts {
         Shown<String> method = pin.method().with(target, (how, yes) -> how);
         return new JoinedPin(pin.path(), pin.at(), method, spareable(pin, family, harness), harness == null ? "tap-crimp" : harness,
                 proved, identified.by(), expected(pin), reading(pin), agrees(pin, cavity),
-                Ladders.knob(List.of(harness == null ? "tap-crimp" : "plug-in-harness"), "pins", pin.id(), "method"));
+                Ladders.knob(() -> List.of(harness == null ? "tap-crimp" : "plug-in-harness"), "pins", pin.id(), "method"));
     }
 
     private String harnessFor(String family) {

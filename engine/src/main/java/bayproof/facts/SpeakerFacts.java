@@ -104,18 +104,18 @@ final class SpeakerFacts {
     /** Other ways to join the same coils, the least load first. */
     private Knob rewire(Plan.Wiring wiring) {
         String planned = wiring.net().orElse(null);
-        if (planned == null) {
-            return null;
-        }
+        return planned == null ? null : Ladders.knob(() -> netsAbove(wiring, planned), "speaker-wiring", wiring.id(), "net");
+    }
+
+    private List<String> netsAbove(Plan.Wiring wiring, String planned) {
         List<String> coils = CoilNet.parse(planned).coils();
         List<String> nets = new ArrayList<>(List.of(String.join(" | ", coils), String.join(" + ", coils)));
         if (coils.size() == 4) {
             nets.add(coils.get(0) + " + " + coils.get(1) + " | " + coils.get(2) + " + " + coils.get(3));
         }
-        List<String> ladder = nets.stream().distinct().filter(net -> !net.equals(planned))
+        return nets.stream().distinct().filter(net -> !net.equals(planned))
                 .filter(net -> ohms(wiring, net) > ohms(wiring, planned) * (1 + 1e-9))
                 .sorted(Comparator.comparingDouble(net -> ohms(wiring, net))).toList();
-        return Ladders.knob(ladder, "speaker-wiring", wiring.id(), "net");
     }
 
     private double ohms(Plan.Wiring wiring, String net) {

@@ -92,7 +92,7 @@ final class SupplyNetwork {
     /** Resistance of a run with the joint at each of its ends. */
     private double runOhms(Run run) {
         String size = corner.givenOrNull(run.size());
-        double length = corner.given(model.body.lengthMetres(run));
+        double length = corner.given(model.lengthMetres(run));
         double ambient = corner.given(model.ambientCelsius(run));
         double metal = 1;
         String name = run.metal().orElse("copper");
@@ -124,10 +124,10 @@ final class SupplyNetwork {
         double volts = corner.orWindow(alternator.setVolts(), "alternator-set-point");
         // What is left at idle is asked apart; here the set point holds so that the draw can be read off.
         double limit = state == State.CHARGING_IDLE ? Double.POSITIVE_INFINITY : corner.given(alternator.ratedAmperes());
-        if (model.wiring.way(alternator.id() + ".output", positive) == null) {
+        if (!model.joined(alternator.id() + ".output", positive)) {
             corner.need(new Need("supply.links", "the link from " + alternator.id() + ".output to the battery", alternator.at()));
         }
-        if (model.wiring.way(alternator.id() + ".case", negative) == null) {
+        if (!model.joined(alternator.id() + ".case", negative)) {
             corner.need(new Need("supply.links", "the link from " + alternator.id() + ".case to the battery's negative post", alternator.at()));
         }
         if (corner.isWhole()) {
@@ -138,10 +138,10 @@ final class SupplyNetwork {
     private void load(Network.Builder builder, Item item, String positive, String negative) {
         String supply = item.id() + ".supply";
         String ground = item.id() + ".ground";
-        if (model.wiring.way(supply, positive) == null) {
+        if (!model.joined(supply, positive)) {
             corner.need(new Need("runs", "the run that feeds " + supply, item.at()));
         }
-        if (model.wiring.way(ground, negative) == null) {
+        if (!model.joined(ground, negative)) {
             corner.need(new Need("runs", "the way back from " + ground + " to the battery's negative post", item.at()));
         }
         double idle = corner.given(item instanceof Item.Amplifier amplifier ? amplifier.idleAmperes() : drawAmperes(item));

@@ -7,6 +7,7 @@ import bayproof.vocabulary.Windows;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
+import java.util.function.Supplier;
 
 /** Works a value out at both corners of its windows and says what it rests on. */
 final class WindowedValue {
@@ -15,9 +16,9 @@ final class WindowedValue {
      *
      * @param value       the value; NaN where there is none
      * @param collapse    why the network has no working state; null where it has one
-     * @param calculation the formula with its numbers put in
+     * @param calculation writes the formula with its numbers put in
      */
-    record Result(double value, String collapse, String calculation) {
+    record Result(double value, String collapse, Supplier<String> calculation) {
     }
 
     private WindowedValue() {
@@ -45,7 +46,7 @@ final class WindowedValue {
             return Shown.of(atBad.value(), atBad.calculation());
         }
         return new Shown.Assumed<>(atBad.collapse() == null ? atBad.value() : null, atGood.value(),
-                new Ranked(windows, atBad, alone), atBad.collapse() == null ? atBad.calculation() : atBad.collapse());
+                new Ranked(windows, atBad, alone), atBad.collapse() == null ? atBad.calculation() : atBad::collapse);
     }
 
     /** Windows that weigh themselves when somebody asks. */

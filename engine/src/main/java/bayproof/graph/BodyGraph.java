@@ -91,7 +91,7 @@ public final class BodyGraph {
             calculation.append(calculation.isEmpty() ? "" : " + ").append(id);
         }
         Shown<Double> whole = sum;
-        return leads(run).then(yes -> yes ? whole.then(metres -> Shown.of(metres, "routes " + calculation))
+        return leads(run).then(yes -> yes ? whole.then(metres -> Shown.of(metres, () -> "routes " + calculation))
                 : Shown.missing(new Need(run.path() + ".along", "routes that lead from " + run.from().orElse("its start") + " to "
                 + run.to().orElse("its end"), run.at())));
     }

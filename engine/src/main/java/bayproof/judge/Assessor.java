@@ -241,7 +241,7 @@ final class Assessor {
         Found good = compared(part, limit, assumed.good(), assumed.windows().all());
         Found bad = assumed.bad() != null ? compared(part, limit, assumed.bad(), assumed.windows().all())
                 : new Found(Outcome.BROKEN, heaviest(limit), null, bounded(limit, Double.NaN),
-                assumed.calculation(), List.of(), assumed.windows().all());
+                assumed.calculation().get(), List.of(), assumed.windows().all());
         if (bad.outcome() == good.outcome()) {
             return bad;
         }

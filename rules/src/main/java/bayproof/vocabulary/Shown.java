@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import java.util.function.Supplier;
 
 /**
  * A value that can be missing. Rules never look inside one on their left side: a demand does, and a missing value
@@ -19,9 +20,9 @@ public sealed interface Shown<T> {
      *
      * @param value       the value
      * @param at          where it stands in the files; null for a value worked out
-     * @param calculation the formula with its numbers put in; null for a value that was simply given
+     * @param calculation writes the formula with its numbers put in; null for a value that was simply given
      */
-    record Given<T>(T value, At at, String calculation) implements Shown<T> {
+    record Given<T>(T value, At at, Supplier<String> calculation) implements Shown<T> {
         public Given {
             Objects.requireNonNull(value);
         }
@@ -47,9 +48,9 @@ public sealed interface Shown<T> {
      * @param bad         value with all windows at the end that is bad for the question asked
      * @param good        value with all windows at the good end
      * @param windows     the windows it rests on
-     * @param calculation the formula with the numbers of the bad end put in
+     * @param calculation writes the formula with the numbers of the bad end put in
      */
-    record Assumed<T>(T bad, T good, Windows windows, String calculation) implements Shown<T> {
+    record Assumed<T>(T bad, T good, Windows windows, Supplier<String> calculation) implements Shown<T> {
     }
 
     /** There is no such value because the network has no working state: every demand on it is broken. */
@@ -64,7 +65,7 @@ public sealed interface Shown<T> {
         return new Given<>(value, at, null);
     }
 
-    static <T> Shown<T> of(T value, String calculation) {
+    static <T> Shown<T> of(T value, Supplier<String> calculation) {
         return new Given<>(value, null, calculation);
     }
 
