@@ -217,7 +217,7 @@ final class Assessor {
         }
         Set<Need> needs = new LinkedHashSet<>(chosen.fact().needs());
         needs.addAll(one.outcome() == Outcome.UNSHOWN ? one.needs() : other.outcome() == Outcome.UNSHOWN ? other.needs() : List.of());
-        return new Found(Outcome.UNSHOWN, worse.weight(), worse.measured(), worse.limit(), worse.because() + "; it holds if "
+        return new Found(Outcome.UNSHOWN, heavier(heaviest(whenTrue), heaviest(whenFalse)), worse.measured(), worse.limit(), worse.because() + "; it holds if "
                 + (one.outcome() == Outcome.HOLDS ? whenTrue : whenFalse).says(), new ArrayList<>(needs), List.of());
     }
 

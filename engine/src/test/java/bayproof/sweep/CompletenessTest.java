@@ -1,0 +1,159 @@
+package bayproof.sweep;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
+import bayproof.read.JobFiles;
+import bayproof.read.SharedTables;
+import bayproof.read.Tree.MapTree;
+import bayproof.read.UnusableInput;
+import bayproof.review.Evaluation;
+import bayproof.support.Jobs;
+import bayproof.support.Tally;
+import bayproof.units.Dimension;
+import bayproof.units.Quantity;
+import bayproof.units.UnitException;
+import bayproof.units.Units;
+import java.math.BigDecimal;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * Nothing in a clean job is without effect: whatever is taken out is missed, and whatever figure is changed changes a
+ * figure or a verdict, or it stands on one of three lists.
+ */
+class CompletenessTest {
+    private final List<Exempt> lists = List.of(Exempt.list("descriptive"), Exempt.list("spare"), Exempt.list("waiting"));
+    private long mutations;
+
+    @Test
+    void whateverIsTakenOutOrChangedIsNoticed(@TempDir Path folder) {
+        List<String> unnoticed = new ArrayList<>();
+        for (String job : Jobs.CLEAN) {
+            Evaluation base = Jobs.asWritten(job);
+            Remark before = new Remark(base);
+            OnDisk disk = new OnDisk(folder.resolve(job), job, base.files());
+            for (Spot spot : spots(base.files(), before)) {
+                boolean missed = isMissed(base.files(), spot, before, disk);
+                List<String> others = others(base.files(), spot);
+                boolean felt = others.isEmpty() || others.stream().anyMatch(other -> isFelt(base.files(), spot, other, before));
+                if (missed && felt) {
+                    lists.forEach(list -> list.hasEffect(job, spot));
+                } else if (lists.stream().filter(list -> list.pardons(job, spot)).count() != 1) {
+                    unnoticed.add(spot + (missed ? "" : ", taken out") + (felt ? "" : ", changed to " + String.join(" or ", others)));
+                }
+            }
+        }
+        Tally.count("sweep mutations", mutations);
+        Tally.say(String.join(", ", lists.stream().map(list -> list.name() + " list: " + list.length()).toList()));
+        assertEquals(List.of(), unnoticed, "without effect, or on more than one list");
+        assertEquals(List.of(), lists.stream().flatMap(list -> list.mistakes().stream()).toList());
+    }
+
+    /** Every entry and value of plan, vehicle sheet and readings, and of the parts that the job uses. */
+    private static List<Spot> spots(JobFiles files, Remark before) {
+        List<Spot> spots = new ArrayList<>();
+        for (String kind : List.of("plan", "vehicle", "readings")) {
+            spots.addAll(Spot.all(files, kind));
+        }
+        TreeSet<String> named = new TreeSet<>();
+        spots.stream().filter(spot -> spot.steps().get(spot.steps().size() - 1).equals("part")).forEach(spot -> named.add(spot.text(files)));
+        for (String part : ((MapTree) files.tree("parts").get("parts")).entries().keySet()) {
+            Spot whole = new Spot("parts", List.of("parts", part));
+            if (named.contains(part) || isMissed(whole.takenFrom(files), before)) {
+                Spot.all(files, "parts").stream().filter(spot -> spot.equals(whole) || spot.isUnder("parts", part)).forEach(spots::add);
+            }
+        }
+        return spots;
+    }
+
+    // taking out
+
+    private boolean isMissed(JobFiles files, Spot spot, Remark before, OnDisk disk) {
+        mutations++;
+        JobFiles changed = spot.takenFrom(files);
+        if (spot.kind().equals("parts") || spot.steps().size() > 1 && !spot.isUnder("parts")) {
+            return isMissed(changed, before);
+        }
+        try {
+            return isMissed(disk.reread(spot.kind(), changed.tree(spot.kind())), before);
+        } catch (UnusableInput e) {
+            return true;
+        }
+    }
+
+    private static boolean isMissed(JobFiles changed, Remark before) {
+        try {
+            Remark after = new Remark(Evaluation.of(changed));
+            return after.isWorseThan(before) || after.assumesMoreThan(before);
+        } catch (UnusableInput e) {
+            return true;
+        }
+    }
+
+    // changing figures
+
+    private boolean isFelt(JobFiles files, Spot spot, String other, Remark before) {
+        mutations++;
+        try {
+            return new Remark(Evaluation.of(spot.saying(files, other))).differsFrom(before);
+        } catch (UnusableInput e) {
+            return false;
+        }
+    }
+
+    /** Other figures to try where a figure stands; none where the value is no figure. */
+    private static List<String> others(JobFiles files, Spot spot) {
+        String text = spot.text(files);
+        // The version of the format is a name written in digits.
+        if (text == null || spot.steps().equals(List.of("bayproof"))) {
+            return List.of();
+        }
+        List<String> others = new ArrayList<>();
+        if (text.matches("[0-9]{1,4}")) {
+            others.add(String.valueOf(Integer.parseInt(text) + 1));
+            others.add(String.valueOf(Integer.parseInt(text) - 1));
+        }
+        others.addAll(sizes(text));
+        try {
+            Quantity quantity = Units.parse(text);
+            String number = text.replaceFirst("[^0-9.+-].*", "");
+            String unit = text.substring(number.length());
+            others.add(new BigDecimal(number).movePointRight(1).toPlainString() + unit);
+            others.add(new BigDecimal(number).movePointLeft(1).toPlainString() + unit);
+            if (quantity.dimension() == Dimension.CURRENT) {
+                SharedTables.fuses().below(quantity.si()).stream().findFirst()
+                        .ifPresent(rating -> others.add(Units.print(rating, Dimension.CURRENT)));
+            }
+        } catch (UnitException e) {
+            // A word: nothing but its size or whole number can be stepped.
+        }
+        return others;
+    }
+
+    /** The cable size next above. */
+    private static List<String> sizes(String text) {
+        try {
+            return SharedTables.conductors().larger(Units.parseSize(text)).stream().limit(1).toList();
+        } catch (UnitException | IllegalArgumentException e) {
+            return List.of();
+        }
+    }
+
+    @Test
+    void theSweepWouldNoticeAValueThatNothingReads() {
+        JobFiles files = Jobs.asWritten(Jobs.CLEAN.get(0)).files();
+        Remark before = new Remark(Jobs.asWritten(Jobs.CLEAN.get(0)));
+        Spot title = new Spot("plan", List.of("job", "title"));
+        assertFalse(isMissed(title.takenFrom(files), before));
+        Map<Boolean, Long> seen = new LinkedHashMap<>();
+        Spot.all(files, "plan").forEach(spot -> seen.merge(isMissed(spot.takenFrom(files), before), 1L, Long::sum));
+        assertFalse(seen.get(true) == null || seen.get(false) == null, "all or nothing is missed: " + seen);
+    }
+}
