@@ -89,8 +89,8 @@ final class NetworkFacts {
             SupplyNetwork network = networks.get(state);
             double reference = model.value("drop-reference");
             double lost = network.lostVolts(point, item);
-            return new Result(lost / reference, null, () -> SupplyNetwork.volts(network.postVolts(point)) + " at the battery posts - "
-                    + SupplyNetwork.volts(network.postVolts(point) - lost) + " at " + item.id() + " = " + SupplyNetwork.volts(lost)
+            return new Result(lost / reference, null, () -> SupplyNetwork.volts(network.postVolts(point, item)) + " at the battery posts - "
+                    + SupplyNetwork.volts(network.postVolts(point, item) - lost) + " at " + item.id() + " = " + SupplyNetwork.volts(lost)
                     + ", over " + SupplyNetwork.volts(reference) + " (" + when + ", "
                     + Model.print(network.itemAmperes(point, item), Dimension.CURRENT) + ")");
         }

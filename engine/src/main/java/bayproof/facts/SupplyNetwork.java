@@ -24,6 +24,7 @@ final class SupplyNetwork {
     private final Amplifiers amplifiers;
     private final Corner corner;
     private final State state;
+    private final List<Item.Battery> batteries;
     private final List<Item> powered = new ArrayList<>();
     private Network network;
 
@@ -32,24 +33,24 @@ final class SupplyNetwork {
         this.amplifiers = amplifiers;
         this.corner = corner;
         this.state = state;
+        this.batteries = model.job.itemsOf(Item.Battery.class);
         build();
     }
 
     private void build() {
-        Item.Battery battery = first(Item.Battery.class);
-        if (battery == null) {
+        if (batteries.isEmpty()) {
             corner.need(new Need("supply.sources", "the battery that feeds the job", model.job.planAt()));
             return;
         }
-        String positive = battery.id() + ".positive";
-        String negative = battery.id() + ".negative";
+        String positive = batteries.get(0).id() + ".positive";
+        String negative = batteries.get(0).id() + ".negative";
         Network.Builder builder = new Network.Builder(negative);
         branches(builder);
         sources(builder, positive, negative);
         for (Item item : model.job.items().values()) {
             if (item.hasTerminal("supply")) {
                 powered.add(item);
-                load(builder, item, positive, negative);
+                load(builder, item);
             }
         }
         if (state != State.ON_BATTERY) {
@@ -61,11 +62,6 @@ final class SupplyNetwork {
         if (corner.isWhole()) {
             network = builder.build();
         }
-    }
-
-    private <T extends Item> T first(Class<T> kind) {
-        List<T> all = model.job.itemsOf(kind);
-        return all.isEmpty() ? null : all.get(0);
     }
 
     private void branches(Network.Builder builder) {
@@ -109,18 +105,21 @@ final class SupplyNetwork {
 
     private void sources(Network.Builder builder, String positive, String negative) {
         if (state != State.CHARGING_IDLE) {
-            Item.Battery battery = first(Item.Battery.class);
-            double rest = corner.orWindow(battery.restVolts(), "battery-rest");
-            double ohms = corner.orWindow(battery.internalOhms(), "battery-resistance");
-            double acceptance = corner.orWindow(battery.acceptanceAmperes(), "battery-acceptance");
-            if (corner.isWhole()) {
-                builder.battery(battery.id(), positive, negative, rest, ohms, acceptance);
+            for (Item.Battery battery : batteries) {
+                double rest = corner.orWindow(battery.restVolts(), "battery-rest");
+                double ohms = corner.orWindow(battery.internalOhms(), "battery-resistance");
+                double acceptance = corner.orWindow(battery.acceptanceAmperes(), "battery-acceptance");
+                if (corner.isWhole()) {
+                    builder.battery(battery.id(), battery.id() + ".positive", battery.id() + ".negative", rest, ohms, acceptance);
+                }
             }
         }
-        Item.Alternator alternator = first(Item.Alternator.class);
-        if (state == State.ON_BATTERY || alternator == null) {
-            return;
+        if (state != State.ON_BATTERY) {
+            model.job.itemsOf(Item.Alternator.class).forEach(alternator -> alternator(builder, alternator, positive, negative));
         }
+    }
+
+    private void alternator(Network.Builder builder, Item.Alternator alternator, String positive, String negative) {
         double volts = corner.orWindow(alternator.setVolts(), "alternator-set-point");
         // What is left at idle is asked apart; here the set point holds so that the draw can be read off.
         double limit = state == State.CHARGING_IDLE ? Double.POSITIVE_INFINITY : corner.given(alternator.ratedAmperes());
@@ -135,13 +134,14 @@ final class SupplyNetwork {
         }
     }
 
-    private void load(Network.Builder builder, Item item, String positive, String negative) {
+    private void load(Network.Builder builder, Item item) {
         String supply = item.id() + ".supply";
         String ground = item.id() + ".ground";
-        if (!model.joined(supply, positive)) {
+        Item.Battery battery = batteryOf(item);
+        if (battery == null) {
             corner.need(new Need("runs", "the run that feeds " + supply, item.at()));
         }
-        if (!model.joined(ground, negative)) {
+        if (!model.joined(ground, (battery == null ? batteries.get(0) : battery).id() + ".negative")) {
             corner.need(new Need("runs", "the way back from " + ground + " to the battery's negative post", item.at()));
         }
         double idle = corner.given(item instanceof Item.Amplifier amplifier ? amplifier.idleAmperes() : drawAmperes(item));
@@ -189,14 +189,18 @@ final class SupplyNetwork {
         return Solver.solve(network.withLoads(changed));
     }
 
-    /** Volts from the battery's posts to an item's terminals, lost on the way. */
-    double lostVolts(OperatingPoint point, Item item) {
-        String battery = first(Item.Battery.class).id();
-        return point.voltsAcross(battery + ".positive", battery + ".negative") - point.voltsAcross(item.id() + ".supply", item.id() + ".ground");
+    /** The battery that an item's feed leads to; null where there is none. */
+    private Item.Battery batteryOf(Item item) {
+        return batteries.stream().filter(battery -> model.joined(item.id() + ".supply", battery.id() + ".positive")).findFirst().orElse(null);
     }
 
-    double postVolts(OperatingPoint point) {
-        String battery = first(Item.Battery.class).id();
+    /** Volts from the posts of an item's battery to its terminals, lost on the way. */
+    double lostVolts(OperatingPoint point, Item item) {
+        return postVolts(point, item) - point.voltsAcross(item.id() + ".supply", item.id() + ".ground");
+    }
+
+    double postVolts(OperatingPoint point, Item item) {
+        String battery = batteryOf(item).id();
         return point.voltsAcross(battery + ".positive", battery + ".negative");
     }
 

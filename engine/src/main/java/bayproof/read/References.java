@@ -97,13 +97,17 @@ final class References {
 
     private void pin(Plan.PinUse pin) {
         terminal(pin.connectedTo(), pin.at());
-        if (!job.vehicleNamed()) {
+        int dot = pin.id().indexOf('.');
+        if (dot < 0) {
+            problems.add(pin.at(), "\"" + pin.id() + "\" does not say which cavity of a connector it is.",
+                    "Write connector, dot and cavity, such as radio-a.4.");
+        }
+        if (!job.vehicleNamed() || dot < 0) {
             return;
         }
-        int dot = pin.id().indexOf('.');
-        Vehicle.Connector connector = dot < 0 ? null : job.vehicle().connectors().get(pin.id().substring(0, dot));
+        Vehicle.Connector connector = job.vehicle().connectors().get(pin.id().substring(0, dot));
         if (connector == null) {
-            problems.unknown(pin.at(), "a connector of the vehicle sheet", dot < 0 ? pin.id() : pin.id().substring(0, dot),
+            problems.unknown(pin.at(), "a connector of the vehicle sheet", pin.id().substring(0, dot),
                     job.vehicle().connectors().keySet());
         } else if (!connector.cavities().containsKey(pin.id().substring(dot + 1))) {
             problems.unknown(pin.at(), "a cavity of " + connector.id(), pin.id().substring(dot + 1), connector.cavities().keySet());
