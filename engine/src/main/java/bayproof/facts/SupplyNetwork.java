@@ -11,6 +11,7 @@ import bayproof.solve.Solution;
 import bayproof.solve.Solver;
 import bayproof.units.Dimension;
 import bayproof.vocabulary.Need;
+import bayproof.vocabulary.Shown;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -145,7 +146,7 @@ final class SupplyNetwork {
             corner.need(new Need("runs", "the way back from " + ground + " to the battery's negative post", item.at()));
         }
         double idle = corner.given(item instanceof Item.Amplifier amplifier ? amplifier.idleAmperes() : drawAmperes(item));
-        double cutOff = corner.given(minimumVolts(item));
+        double cutOff = corner.given(((Item.Powered) item).minimumVolts());
         if (item instanceof Item.Amplifier amplifier) {
             double watts = amplifiers.supplyWatts(amplifier, 1, corner);
             if (corner.isWhole()) {
@@ -157,13 +158,9 @@ final class SupplyNetwork {
         }
     }
 
-    private static bayproof.vocabulary.Shown<Double> drawAmperes(Item item) {
-        return item instanceof Item.Interface module ? module.drawAmperes() : ((Item.Accessory) item).drawAmperes();
-    }
-
-    private static bayproof.vocabulary.Shown<Double> minimumVolts(Item item) {
-        return item instanceof Item.Amplifier amplifier ? amplifier.minimumVolts()
-                : item instanceof Item.Interface module ? module.minimumVolts() : ((Item.Accessory) item).minimumVolts();
+    private static Shown<Double> drawAmperes(Item item) {
+        return item instanceof Item.Interface module ? module.drawAmperes()
+                : item instanceof Item.Processor processor ? processor.drawAmperes() : ((Item.Accessory) item).drawAmperes();
     }
 
     List<Item> powered() {

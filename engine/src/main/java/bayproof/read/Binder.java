@@ -55,6 +55,8 @@ final class Binder {
                 types[i] = components[i].getType();
                 if (fields[i] != null) {
                     keys.add(fields[i].key());
+                } else if (components[i].isAnnotationPresent(Inline.class)) {
+                    keys.addAll(of(types[i]).keys());
                 }
             }
             try {
@@ -106,11 +108,18 @@ final class Binder {
             problems.add(tree.at(), "\"" + id + "\" must be a group of keys, not " + tree.noun() + ".",
                     "Keys it takes: " + String.join(", ", shape.keys()) + ".");
         }
+        return bound(type, shape, map, path, id, at, here);
+    }
+
+    private <R> R bound(Class<R> type, Shape shape, MapTree map, String path, String id, At at, At here) {
         Object[] values = new Object[shape.components().length];
         for (int i = 0; i < values.length; i++) {
             RecordComponent component = shape.components()[i];
             Field field = shape.fields()[i];
-            if (field == null) {
+            if (component.isAnnotationPresent(Inline.class)) {
+                Class<?> inner = component.getType();
+                values[i] = bound(inner, SHAPES.computeIfAbsent(inner, Shape::of), map, path, id, at, here);
+            } else if (field == null) {
                 values[i] = switch (component.getName()) {
                     case "at" -> at;
                     case "path" -> path;

@@ -11,7 +11,8 @@ import java.util.TreeMap;
  * A piece of equipment: what its part says, overlaid by what the plan or the vehicle sheet says of this one.
  * Its kind decides which terminals it has and which facts are asked for.
  */
-public sealed interface Item {
+public sealed interface Item permits Item.Battery, Item.Alternator, Item.Fuse, Item.FuseBlock, Item.Powered, Item.Speaker,
+        Item.GroundPoint, Item.Harness, Item.Converter, Item.Enclosure {
     String id();
 
     String path();
@@ -25,10 +26,19 @@ public sealed interface Item {
     List<String> terminals();
 
     /** Item kinds by the word used in files. */
-    Map<String, Class<? extends Item>> KINDS = new TreeMap<>(Map.of(
+    Map<String, Class<? extends Item>> KINDS = kinds(
             "battery", Battery.class, "alternator", Alternator.class, "fuse", Fuse.class, "fuse-block", FuseBlock.class,
             "amplifier", Amplifier.class, "interface", Interface.class, "speaker", Speaker.class,
-            "ground-point", GroundPoint.class, "accessory", Accessory.class, "harness", Harness.class));
+            "ground-point", GroundPoint.class, "accessory", Accessory.class, "harness", Harness.class,
+            "processor", Processor.class, "converter", Converter.class, "enclosure", Enclosure.class);
+
+    private static Map<String, Class<? extends Item>> kinds(Object... pairs) {
+        Map<String, Class<? extends Item>> kinds = new TreeMap<>();
+        for (int i = 0; i < pairs.length; i += 2) {
+            kinds.put((String) pairs[i], ((Class<?>) pairs[i + 1]).asSubclass(Item.class));
+        }
+        return java.util.Collections.unmodifiableMap(kinds);
+    }
 
     /** A battery. Each of its posts is a terminal. */
     record Battery(String id, String path, At at,
@@ -38,7 +48,19 @@ public sealed interface Item {
                    @Field(key = "resistance", says = "internal resistance of the battery", in = Dimension.RESISTANCE)
                    Shown<Double> internalOhms,
                    @Field(key = "acceptance", says = "most current the battery takes while charging", in = Dimension.CURRENT, zero = true)
-                   Shown<Double> acceptanceAmperes) implements Item {
+                   Shown<Double> acceptanceAmperes,
+                   @Field(key = "chemistry", says = "type of the battery", words = {"flooded", "agm", "gel", "lithium"})
+                   Shown<String> chemistry,
+                   @Field(key = "capacity", says = "capacity of the battery", in = Dimension.CHARGE) Shown<Double> capacityCoulombs,
+                   @Field(key = "charge-volts-most", says = "highest charging volts its data sheet allows", in = Dimension.VOLTAGE)
+                   Shown<Double> mostChargeVolts,
+                   @Field(key = "charge-volts-least", says = "least charging volts for a full charge", in = Dimension.VOLTAGE)
+                   Shown<Double> leastChargeVolts,
+                   @Field(key = "vent", says = "where its gas goes", words = {"vented-box", "tube-outside", "engine-bay", "none"})
+                   Shown<String> vent,
+                   @Field(key = "cold-cut-off", says = "whether its board blocks charging below freezing", words = {"yes", "no"})
+                   Shown<String> coldCutOff,
+                   @Inline Fitting fitting) implements Item {
         @Override
         public List<String> terminals() {
             return List.of("positive", "negative");
@@ -53,7 +75,9 @@ public sealed interface Item {
                       @Field(key = "idle-output", says = "alternator output at hot idle", in = Dimension.CURRENT, zero = true)
                       Shown<Double> idleAmperes,
                       @Field(key = "set-point", says = "charging volts at the alternator", in = Dimension.VOLTAGE)
-                      Shown<Double> setVolts) implements Item {
+                      Shown<Double> setVolts,
+                      @Field(key = "control", says = "whether a computer moves the charging volts", words = {"fixed", "computer"})
+                      Shown<String> control) implements Item {
         @Override
         public List<String> terminals() {
             return List.of("output", "case");
@@ -65,7 +89,12 @@ public sealed interface Item {
                 @Field(key = "place", says = "where the fuse holder sits") Shown<String> place,
                 @Field(key = "rating", says = "rating of the fuse", in = Dimension.CURRENT) Shown<Double> ratingAmperes,
                 @Field(key = "resistance", says = "resistance of fuse and holder", in = Dimension.RESISTANCE)
-                Shown<Double> ohms) implements Item {
+                Shown<Double> ohms,
+                @Field(key = "holder-rating", says = "most current the holder is made for", in = Dimension.CURRENT)
+                Shown<Double> holderAmperes,
+                @Field(key = "holder-takes", says = "largest cable size the holder takes", size = true) Shown<String> holderTakes,
+                @Field(key = "holder-sealed", says = "whether the holder keeps water out", words = {"yes", "no"}) Shown<String> holderSealed)
+            implements Item {
         @Override
         public List<String> terminals() {
             return List.of("in", "out");
@@ -78,7 +107,11 @@ public sealed interface Item {
                      @Field(key = "fuses", says = "rating of the fuse in this outlet", in = Dimension.CURRENT)
                      Map<String, Shown<Double>> fuses,
                      @Field(key = "resistance", says = "resistance from inlet to outlet with its fuse", in = Dimension.RESISTANCE)
-                     Shown<Double> ohms) implements Item {
+                     Shown<Double> ohms,
+                     @Field(key = "holder-rating", says = "most current one outlet is made for", in = Dimension.CURRENT)
+                     Shown<Double> holderAmperes,
+                     @Field(key = "holder-takes", says = "largest cable size an outlet takes", size = true) Shown<String> holderTakes,
+                     @Inline Fitting fitting) implements Item {
         @Override
         public List<String> terminals() {
             List<String> names = new java.util.ArrayList<>(List.of("in"));
@@ -103,7 +136,8 @@ public sealed interface Item {
                      @Field(key = "efficiency", says = "efficiency at rated output") Shown<Double> efficiency,
                      @Field(key = "idle-draw", says = "current at idle", in = Dimension.CURRENT, zero = true) Shown<Double> idleAmperes,
                      @Field(key = "minimum-volts", says = "supply volts below which it shuts down", in = Dimension.VOLTAGE)
-                     Shown<Double> minimumVolts) implements Item {
+                     Shown<Double> minimumVolts,
+                     @Inline Upkeep upkeep, @Inline Fitting fitting) implements Powered {
         @Override
         public List<String> terminals() {
             return List.of("supply", "ground", "turn-on", "signal-*", "ch-*", "bridged-*");
@@ -117,7 +151,10 @@ public sealed interface Item {
                      @Field(key = "minimum-volts", says = "supply volts below which it shuts down", in = Dimension.VOLTAGE)
                      Shown<Double> minimumVolts,
                      @Field(key = "made-for", says = "radios and connectors the interface is listed for")
-                     Map<String, MadeFor> madeFor) implements Item {
+                     Map<String, MadeFor> madeFor,
+                     @Field(key = "turn-on-limit", says = "most current its turn-on output gives", in = Dimension.CURRENT)
+                     Shown<Double> turnOnLimitAmperes,
+                     @Inline Upkeep upkeep, @Inline Fitting fitting) implements Powered {
         @Override
         public List<String> terminals() {
             return List.of("supply", "ground", "memory", "ignition", "wake", "reference", "turn-on", "signal-*", "speaker-*");
@@ -147,7 +184,17 @@ public sealed interface Item {
     record GroundPoint(String id, String path, At at,
                        @Field(key = "place", says = "where the ground point is") Shown<String> place,
                        @Field(key = "body-return", says = "resistance from this point through the body to the battery strap",
-                              in = Dimension.RESISTANCE) Shown<Double> bodyReturnOhms) implements Item {
+                              in = Dimension.RESISTANCE) Shown<Double> bodyReturnOhms,
+                       @Field(key = "surface", says = "what the eyelet sits on", words = {"bare-metal", "paint", "primer", "plated-stud"})
+                       Shown<String> surface,
+                       @Field(key = "structure", says = "what part of the body it is", words = {"welded-body", "frame", "factory-point",
+                           "bracket", "door", "lid", "bonded-panel"}) Shown<String> structure,
+                       @Field(key = "fastener", says = "what holds the eyelet", words = {"weld-nut", "bolt-nut", "stud", "machine-screw",
+                           "self-tapping", "self-drilling"}) Shown<String> fastener,
+                       @Field(key = "shares", says = "what else the fastener holds; nothing is none", words = {"none", "belt", "restraint",
+                           "seat", "steering", "brake", "fuel"}) Shown<String> shares,
+                       @Field(key = "sealed", says = "whether the joint is sealed against water", words = {"yes", "no"}) Shown<String> sealed)
+            implements Item {
         @Override
         public List<String> terminals() {
             return List.of("stud");
@@ -159,10 +206,11 @@ public sealed interface Item {
                      @Field(key = "place", says = "where it sits") Shown<String> place,
                      @Field(key = "draw", says = "supply current in use", in = Dimension.CURRENT, zero = true) Shown<Double> drawAmperes,
                      @Field(key = "minimum-volts", says = "supply volts below which it shuts down", in = Dimension.VOLTAGE)
-                     Shown<Double> minimumVolts) implements Item {
+                     Shown<Double> minimumVolts,
+                     @Inline Upkeep upkeep, @Inline Fitting fitting) implements Powered {
         @Override
         public List<String> terminals() {
-            return List.of("supply", "ground");
+            return List.of("supply", "ground", "turn-on", "signal-*");
         }
     }
 
@@ -175,6 +223,59 @@ public sealed interface Item {
         public List<String> terminals() {
             return List.of();
         }
+    }
+
+    /** A signal processor. */
+    record Processor(String id, String path, At at,
+                     @Field(key = "place", says = "where the processor is mounted") Shown<String> place,
+                     @Field(key = "draw", says = "supply current in use", in = Dimension.CURRENT, zero = true) Shown<Double> drawAmperes,
+                     @Field(key = "minimum-volts", says = "supply volts below which it shuts down", in = Dimension.VOLTAGE)
+                     Shown<Double> minimumVolts,
+                     @Field(key = "turn-on-limit", says = "most current its turn-on output gives", in = Dimension.CURRENT)
+                     Shown<Double> turnOnLimitAmperes,
+                     @Inline Upkeep upkeep, @Inline Fitting fitting) implements Powered {
+        @Override
+        public List<String> terminals() {
+            return List.of("supply", "ground", "turn-on", "turn-on-out", "signal-*", "out-*");
+        }
+    }
+
+    /** A DC-to-DC converter that charges a second battery. */
+    record Converter(String id, String path, At at,
+                     @Field(key = "place", says = "where the converter is mounted") Shown<String> place,
+                     @Field(key = "set-point", says = "volts at its output", in = Dimension.VOLTAGE) Shown<Double> setVolts,
+                     @Field(key = "limit", says = "most current it gives", in = Dimension.CURRENT) Shown<Double> limitAmperes,
+                     @Field(key = "efficiency", says = "efficiency at its limit") Shown<Double> efficiency,
+                     @Field(key = "self-limiting", says = "whether its data sheet says that its output limits itself", words = {"yes", "no"})
+                     Shown<String> selfLimiting,
+                     @Inline Upkeep upkeep, @Inline Fitting fitting) implements Item {
+        @Override
+        public List<String> terminals() {
+            return List.of("in", "out", "common");
+        }
+    }
+
+    /** A box for speakers. */
+    record Enclosure(String id, String path, At at,
+                     @Field(key = "place", says = "where the enclosure stands") Shown<String> place,
+                     @Field(key = "space", says = "space of the vehicle sheet it stands in") Shown<String> space,
+                     @Field(key = "height", says = "outer height", in = Dimension.LENGTH) Shown<Double> heightMetres,
+                     @Field(key = "width", says = "outer width", in = Dimension.LENGTH) Shown<Double> widthMetres,
+                     @Field(key = "depth", says = "outer depth, at its deepest", in = Dimension.LENGTH) Shown<Double> depthMetres,
+                     @Inline Fitting fitting) implements Item {
+        @Override
+        public List<String> terminals() {
+            return List.of();
+        }
+    }
+
+    /** What draws current from the supply. */
+    sealed interface Powered extends Item permits Amplifier, Interface, Accessory, Processor {
+        Shown<Double> minimumVolts();
+
+        Upkeep upkeep();
+
+        Fitting fitting();
     }
 
     /** Whether a terminal of that name exists. */

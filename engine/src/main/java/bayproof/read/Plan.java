@@ -1,5 +1,6 @@
 package bayproof.read;
 
+import bayproof.units.Dimension;
 import bayproof.units.Quantity;
 import bayproof.vocabulary.At;
 import bayproof.vocabulary.Shown;
@@ -14,7 +15,39 @@ public record Plan(@Field(key = "job", says = "the job") Head job,
                    @Field(key = "limits", says = "file of the shop limits") Shown<String> limits,
                    @Field(key = "runs", says = "the planned runs") Map<String, Run> runs,
                    @Field(key = "speaker-wiring", says = "how voice coils hang on amplifier outputs") Map<String, Wiring> speakerWiring,
-                   @Field(key = "pins", says = "pins of factory connectors that the job uses") Map<String, PinUse> pins) {
+                   @Field(key = "pins", says = "pins of factory connectors that the job uses") Map<String, PinUse> pins,
+                   @Field(key = "steps", says = "the order of work") Map<String, Step> steps,
+                   @Field(key = "found", says = "what was found in the vehicle") Map<String, Found> found,
+                   @Field(key = "buses", says = "data buses the job joins") Map<String, BusUse> buses,
+                   @Field(key = "signal-ground", says = "where the signal ground of the audio chain meets the body") Shown<String> signalGround,
+                   @Field(key = "parked", says = "time the vehicle is to stand and still start", in = Dimension.TIME) Shown<Double> parkedSeconds,
+                   @Field(key = "shop-tools", says = "tools at hand") Shown<List<String>> shopTools) {
+
+    /** One step of the work. */
+    public record Step(String id, String path, At at,
+                       @Field(key = "do", says = "what the step does", words = {"photograph", "disconnect-battery", "wait-restraints",
+                           "unplug-restraints", "reconnect-restraints", "reconnect-battery", "teardown", "run-cables", "fit", "ground",
+                           "join-pins", "first-power", "function-test", "close-trim", "tune", "sleep-test", "handover"}) Shown<String> does,
+                       @Field(key = "after", says = "steps that come before this one; none is []") Shown<List<String>> after,
+                       @Field(key = "hours", says = "hours planned", in = Dimension.TIME) Shown<Double> seconds,
+                       @Field(key = "needs", says = "items on hand when the step begins; none is []") Shown<List<String>> needs,
+                       @Field(key = "tools", says = "tools the step takes; none is []") Shown<List<String>> tools) {
+    }
+
+    /** Something found in the vehicle. */
+    public record Found(String id, String path, At at,
+                        @Field(key = "what", says = "what it is") Shown<String> what,
+                        @Field(key = "state", says = "whether it is live", words = {"live", "dead"}) Shown<String> state,
+                        @Field(key = "fused", says = "whether a fuse guards it at its source", words = {"yes", "no"}) Shown<String> fused,
+                        @Field(key = "decision", says = "what becomes of it", words = {"keep", "remove", "make-safe", "leave-and-note"})
+                        Shown<String> decision) {
+    }
+
+    /** A data bus that the job joins. */
+    public record BusUse(String id, String path, At at,
+                         @Field(key = "by", says = "item that joins the bus") Shown<String> by,
+                         @Field(key = "stub", says = "length of the stub to the bus", in = Dimension.LENGTH) Shown<Double> stubMetres) {
+    }
 
     /** What stands at the head of every report. */
     public record Head(@Field(key = "tag", says = "work-order or key tag") Shown<String> tag,

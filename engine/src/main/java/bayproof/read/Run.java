@@ -4,6 +4,7 @@ import bayproof.units.Dimension;
 import bayproof.vocabulary.At;
 import bayproof.vocabulary.Shown;
 import java.util.List;
+import java.util.Map;
 
 /** A conductor or cable from terminal to terminal, as planned or as the vehicle maker laid it. */
 public record Run(String id, String path, At at,
@@ -19,5 +20,33 @@ public record Run(String id, String path, At at,
                   @Field(key = "cover", says = "what covers the run", words = {"none", "split-tube", "closed-tube", "braid", "tape"})
                   Shown<String> cover,
                   @Field(key = "along", says = "routes the run follows") Shown<List<String>> along,
-                  @Field(key = "through", says = "pass-throughs the run goes through") Shown<List<String>> through) {
+                  @Field(key = "through", says = "pass-throughs the run goes through") Shown<List<String>> through,
+                  @Field(key = "ends", says = "how the ends are made") Ends ends,
+                  @Field(key = "label", says = "where the run carries its id", words = {"both-ends", "one-end", "none"}) Shown<String> label,
+                  @Field(key = "support", says = "largest distance between supports along the run", in = Dimension.LENGTH)
+                  Shown<Double> supportMetres,
+                  @Field(key = "diameter", says = "outer diameter of the cable", in = Dimension.LENGTH) Shown<Double> diameterMetres,
+                  @Field(key = "bend", says = "tightest bend of the run, inner radius", in = Dimension.LENGTH) Shown<Double> bendMetres,
+                  @Field(key = "slack", says = "spare length where the run crosses a hinge", in = Dimension.LENGTH, zero = true)
+                  Shown<Double> slackMetres,
+                  @Field(key = "near", says = "clear distance to this keep-out", in = Dimension.LENGTH, zero = true)
+                  Map<String, Shown<Double>> near,
+                  @Field(key = "tied-to", says = "what the run is tied to besides the body; nothing is none", words = {"none", "factory-harness",
+                      "restraint-harness", "fuel-line", "brake-line", "steering"}) Shown<String> tiedTo,
+                  @Field(key = "shield", says = "ends at which the shield is grounded; neither is []") Shown<List<String>> shield) {
+
+    /** Both ends of a run. */
+    public record Ends(@Field(key = "from", says = "how the first end is made") End from,
+                       @Field(key = "to", says = "how the last end is made") End to) {
+    }
+
+    /** One end of a run. */
+    public record End(String path, At at,
+                      @Field(key = "terminal", says = "terminal on this end") Shown<String> terminal,
+                      @Field(key = "takes", says = "cable size the terminal is made for", size = true) Shown<String> takes,
+                      @Field(key = "metals", says = "metals the terminal is rated for") Shown<List<String>> metals,
+                      @Field(key = "method", says = "how the conductor is joined to the terminal", words = {"hex-crimp", "indent-crimp",
+                          "set-screw", "solder", "twist-on", "piercing", "pliers"}) Shown<String> method,
+                      @Field(key = "tool", says = "tool from the shop's list") Shown<String> tool) {
+    }
 }

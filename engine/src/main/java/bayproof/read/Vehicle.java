@@ -13,13 +13,72 @@ public record Vehicle(@Field(key = "title", says = "what vehicle this is") Shown
                       @Field(key = "connectors", says = "connectors of the factory radio") Map<String, Connector> connectors,
                       @Field(key = "zones", says = "zones of the vehicle") Map<String, Zone> zones,
                       @Field(key = "places", says = "places in the zones") Map<String, Place> places,
-                      @Field(key = "routes", says = "routes between places") Map<String, Route> routes) {
+                      @Field(key = "routes", says = "routes between places") Map<String, Route> routes,
+                      @Field(key = "keep-outs", says = "what cables and boxes stay away from") Map<String, KeepOut> keepOuts,
+                      @Field(key = "spaces", says = "spaces for enclosures and devices") Map<String, Space> spaces,
+                      @Field(key = "networks", says = "data buses") Map<String, Bus> networks,
+                      @Field(key = "outputs", says = "feeds and signals the factory system gives") Map<String, Output> outputs,
+                      @Field(key = "restraints", says = "the restraint system") Restraints restraints) {
+
+    /** What cables and boxes stay away from. */
+    public record KeepOut(String id, String path, At at,
+                          @Field(key = "kind", says = "what it is", words = {"fuel", "brake", "exhaust", "moving", "restraint-path",
+                              "high-voltage", "coolant"}) Shown<String> kind,
+                          @Field(key = "zones", says = "zones it lies in") Shown<List<String>> zones) {
+    }
+
+    /** A space for an enclosure, per position of what moves into it. */
+    public record Space(String id, String path, At at,
+                        @Field(key = "place", says = "place of the space") Shown<String> place,
+                        @Field(key = "positions", says = "clear size in this position of seats and lids") Map<String, Box> positions) {
+    }
+
+    /** A clear size. */
+    public record Box(String path, At at,
+                      @Field(key = "height", says = "clear height", in = Dimension.LENGTH) Shown<Double> heightMetres,
+                      @Field(key = "width", says = "clear width", in = Dimension.LENGTH) Shown<Double> widthMetres,
+                      @Field(key = "depth", says = "clear depth", in = Dimension.LENGTH) Shown<Double> depthMetres) {
+    }
+
+    /** A data bus. */
+    public record Bus(String id, String path, At at,
+                      @Field(key = "kind", says = "kind of bus", words = {"can-high-speed", "can-fault-tolerant", "lin", "optical"})
+                      Shown<String> kind,
+                      @Field(key = "resistance", says = "resistance across the pair with the supply off", in = Dimension.RESISTANCE)
+                      Shown<Double> ohms) {
+    }
+
+    /** A feed or signal of the factory system that a job may use. */
+    public record Output(String id, String path, At at,
+                         @Field(key = "kind", says = "what the output gives", words = {"feed", "turn-on", "audio"}) Shown<String> kind,
+                         @Field(key = "from", says = "what drives it", words = {"accessory-terminal", "radio", "control-unit", "ignition",
+                             "airbag"}) Shown<String> from,
+                         @Field(key = "limit", says = "most current it gives", in = Dimension.CURRENT) Shown<Double> limitAmperes,
+                         @Field(key = "shed", says = "whether the vehicle switches it off by itself", words = {"yes", "no"}) Shown<String> shed) {
+    }
+
+    /** The restraint system. */
+    public record Restraints(String path, At at,
+                             @Field(key = "wait", says = "waiting time after the battery is off, from the label or service data",
+                                    in = Dimension.TIME) Shown<Double> waitSeconds) {
+    }
 
     /** What the vehicle itself feeds and draws. */
     public record Supply(String path, At at,
                          @Field(key = "own-load", says = "current the vehicle itself takes at hot idle, lamps and blower on",
                                 in = Dimension.CURRENT, zero = true) Shown<Double> ownLoadAmperes,
-                         @Field(key = "links", says = "conductors the vehicle maker laid") Map<String, Run> links) {
+                         @Field(key = "links", says = "conductors the vehicle maker laid") Map<String, Run> links,
+                         @Field(key = "standby-limit", says = "most current the vehicle maker allows asleep", in = Dimension.CURRENT)
+                         Shown<Double> standbyLimitAmperes,
+                         @Field(key = "standby-before", says = "current asleep before the job, measured", in = Dimension.CURRENT)
+                         Shown<Double> standbyBeforeAmperes,
+                         @Field(key = "start-dip", says = "lowest supply volts while the engine starts", in = Dimension.VOLTAGE)
+                         Shown<Double> startDipVolts,
+                         @Field(key = "start-stop", says = "whether the engine stops at lights", words = {"yes", "no"}) Shown<String> startStop,
+                         @Field(key = "battery-sensor", says = "where a current sensor sits", words = {"none", "negative-post", "positive-post"})
+                         Shown<String> batterySensor,
+                         @Field(key = "lowest-celsius", says = "lowest temperature the vehicle is charged in", in = Dimension.TEMPERATURE)
+                         Shown<Double> lowestCelsius) {
     }
 
     /** The factory radio. */
@@ -62,12 +121,18 @@ public record Vehicle(@Field(key = "title", says = "what vehicle this is") Shown
                         Shown<Double> lengthMetres) {
     }
 
-    /** A hole between two zones, with what the plan does to its edge. */
+    /** A hole between two zones, with what the plan does to it. */
     public record PassThrough(String id, String path, At at,
                               @Field(key = "between", says = "the two zones the hole joins") Shown<List<String>> between,
                               @Field(key = "panel", says = "what the panel is made of", words = {"steel", "aluminum", "plastic", "rubber"})
                               Shown<String> panel,
                               @Field(key = "edge", says = "what guards the edge of the hole", words = {"grommet", "bushing", "rolled",
-                                  "sealed-gland", "factory-boot", "bare", "tape"}) Shown<String> edge) {
+                                  "sealed-gland", "factory-boot", "bare", "tape"}) Shown<String> edge,
+                              @Field(key = "origin", says = "whether the hole is the maker's or is drilled", words = {"factory", "drilled"})
+                              Shown<String> origin,
+                              @Field(key = "room", says = "whether the factory hole has room left", words = {"yes", "no"}) Shown<String> room,
+                              @Field(key = "finish", says = "how a drilled hole is finished", words = {"deburred-painted-sealed",
+                                  "deburred-painted", "deburred", "raw"}) Shown<String> finish,
+                              @Field(key = "hinge", says = "whether it crosses a hinge", words = {"yes", "no"}) Shown<String> hinge) {
     }
 }

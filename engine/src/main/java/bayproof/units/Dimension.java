@@ -13,6 +13,7 @@ public enum Dimension {
     RESISTANCE("ohm", "a resistance", "\"2 ohm\" or \"0.5 mohm\""),
     POWER("W", "a power", "\"95 W\" or \"1.2 kW\""),
     CHARGE("C", "a battery capacity", "\"70 Ah\""),
+    FORCE("N", "a force", "\"1.8 kN\" or \"450 N\""),
     TORQUE("N m", "a torque", "\"8 N m\" or \"70 in-lb\""),
     /** Kept in degrees Celsius, not in kelvins: every table of the trade is in degrees Celsius. */
     TEMPERATURE("degC", "a temperature", "\"105 °C\""),

@@ -56,6 +56,8 @@ final class UnitTable {
         add(Dimension.VOLUME, "1", "m3", "m^3", "cu m");
         add(Dimension.VOLUME, "0.000016387064", "in3", "in^3", "cu in");
         add(Dimension.VOLUME, "0.028316846592", "ft3", "ft^3", "cu ft");
+        add(Dimension.FORCE, "1", "N", "newton", "newtons");
+        add(Dimension.FORCE, "1000", "kN");
         add(Dimension.MASS, "1", "kg", "kilogram", "kilograms");
         add(Dimension.MASS, "0.001", "g", "gram", "grams");
         add(Dimension.MASS, "0.45359237", "lb", "lb.", "lbs", "pound", "pounds");
