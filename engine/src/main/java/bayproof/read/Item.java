@@ -157,7 +157,7 @@ public sealed interface Item permits Item.Battery, Item.Alternator, Item.Fuse, I
                      @Inline Upkeep upkeep, @Inline Fitting fitting) implements Powered {
         @Override
         public List<String> terminals() {
-            return List.of("supply", "ground", "memory", "ignition", "wake", "reference", "turn-on", "signal-*", "speaker-*");
+            return List.of("supply", "ground", "memory", "ignition", "wake", "illumination", "reference", "turn-on", "signal-*", "speaker-*");
         }
     }
 
