@@ -23,6 +23,9 @@ import java.util.function.Consumer;
 
 /** Facts about the joint between the job and the factory radio: its pins, and the interface made for it. */
 final class RadioFacts {
+    /** Stages between the interface and an amplifier. */
+    private static final int MOST_STAGES = 5;
+
     private final Model model;
 
     RadioFacts(Model model) {
@@ -158,10 +161,10 @@ final class RadioFacts {
     /** An amplifier that no interface reaches with signal and turn-on: what fits the radio is not known then. */
     private void unfedAmplifier(Item.Amplifier amplifier, Consumer<Fact> facts) {
         List<Need> needs = new ArrayList<>();
-        if (!reached(amplifier.id() + ".signal-")) {
+        if (!reached(amplifier.id() + ".signal-", 0)) {
             needs.add(new Need("runs", "the run that brings a signal to " + amplifier.id(), amplifier.at()));
         }
-        if (!reached(amplifier.id() + ".turn-on")) {
+        if (!reached(amplifier.id() + ".turn-on", 0)) {
             needs.add(new Need("runs", "the run that turns " + amplifier.id() + " on", amplifier.at()));
         }
         if (!needs.isEmpty()) {
@@ -170,17 +173,23 @@ final class RadioFacts {
         }
     }
 
-    private boolean reached(String terminal) {
+    /** Whether a run from an interface, or through processors from one, ends at a terminal of that beginning. */
+    private boolean reached(String terminal, int depth) {
         for (Link link : model.wiring.links()) {
-            if (link.kind() == Link.Kind.RUN && (comes(link.from(), link.to(), terminal) || comes(link.to(), link.from(), terminal))) {
+            if (link.kind() == Link.Kind.RUN && (comes(link.from(), link.to(), terminal, depth) || comes(link.to(), link.from(), terminal, depth))) {
                 return true;
             }
         }
         return false;
     }
 
-    private boolean comes(String from, String to, String terminal) {
-        return to.startsWith(terminal) && model.job.itemOf(from) instanceof Item.Interface;
+    private boolean comes(String from, String to, String terminal, int depth) {
+        if (!to.startsWith(terminal)) {
+            return false;
+        }
+        Item item = model.job.itemOf(from);
+        return item instanceof Item.Interface || item instanceof Item.Processor && depth < MOST_STAGES
+                && reached(item.id() + (terminal.endsWith("turn-on") ? ".turn-on" : ".signal-"), depth + 1);
     }
 
     private static <T> Shown<T> missing(String path, String ask, At at) {

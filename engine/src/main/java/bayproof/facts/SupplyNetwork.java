@@ -20,6 +20,10 @@ final class SupplyNetwork {
     /** Draw at idle stands beside the power drawn for output. */
     private static final String IDLE = ".idle";
     private static final String OWN_LOAD = "own load";
+    private static final String INPUT = ".input";
+    /** Output and input of a converter meet only through the returns they share, so a few rounds settle them. */
+    private static final int MOST_ROUNDS = 40;
+    private static final double SETTLED = 1e-9;
 
     private final Model model;
     private final Amplifiers amplifiers;
@@ -27,6 +31,7 @@ final class SupplyNetwork {
     private final State state;
     private final List<Item.Battery> batteries;
     private final List<Item> powered = new ArrayList<>();
+    private final List<Item.Converter> converters = new ArrayList<>();
     private Network network;
 
     SupplyNetwork(Model model, Amplifiers amplifiers, Corner corner, State state) {
@@ -105,8 +110,9 @@ final class SupplyNetwork {
     }
 
     private void sources(Network.Builder builder, String positive, String negative) {
-        if (state != State.CHARGING_IDLE) {
-            for (Item.Battery battery : batteries) {
+        for (Item.Battery battery : batteries) {
+            // At idle the battery that the alternator charges is left out: it must not have to give.
+            if (state != State.CHARGING_IDLE || !isCharged(battery)) {
                 double rest = corner.orWindow(battery.restVolts(), "battery-rest");
                 double ohms = corner.orWindow(battery.internalOhms(), "battery-resistance");
                 double acceptance = corner.orWindow(battery.acceptanceAmperes(), "battery-acceptance");
@@ -117,6 +123,32 @@ final class SupplyNetwork {
         }
         if (state != State.ON_BATTERY) {
             model.job.itemsOf(Item.Alternator.class).forEach(alternator -> alternator(builder, alternator, positive, negative));
+            model.job.itemsOf(Item.Converter.class).forEach(converter -> converter(builder, converter));
+        }
+    }
+
+    private boolean isCharged(Item.Battery battery) {
+        return model.job.itemsOf(Item.Alternator.class).stream()
+                .anyMatch(alternator -> model.joined(battery.id() + ".positive", alternator.id() + ".output"));
+    }
+
+    /** A converter is a source at its output and draws at its input what it gives, over its efficiency. */
+    private void converter(Network.Builder builder, Item.Converter converter) {
+        double volts = corner.given(converter.setVolts());
+        double limit = corner.given(converter.limitAmperes());
+        corner.given(converter.efficiency());
+        for (String terminal : List.of(".in", ".out")) {
+            if (batteries.stream().noneMatch(battery -> model.joined(converter.id() + terminal, battery.id() + ".positive"))) {
+                corner.need(new Need("runs", "the run that joins " + converter.id() + terminal + " to a battery", converter.at()));
+            }
+        }
+        if (batteries.stream().noneMatch(battery -> model.joined(converter.id() + ".common", battery.id() + ".negative"))) {
+            corner.need(new Need("runs", "the way back from " + converter.id() + ".common", converter.at()));
+        }
+        if (corner.isWhole()) {
+            builder.regulated(converter.id(), converter.id() + ".out", converter.id() + ".common", volts, limit);
+            builder.constantPower(converter.id() + INPUT, converter.id() + ".in", converter.id() + ".common", 0, 0);
+            converters.add(converter);
         }
     }
 
@@ -177,13 +209,32 @@ final class SupplyNetwork {
         List<Load> changed = new ArrayList<>();
         double share = level.share(model);
         for (Load load : network.loads()) {
-            if (load instanceof Load.ConstantPower power) {
+            if (load instanceof Load.ConstantPower power && !power.id().endsWith(INPUT)) {
                 Item.Amplifier amplifier = (Item.Amplifier) model.job.items().get(power.id());
                 changed.add(new Load.ConstantPower(power.id(), power.positive(), power.negative(),
                         amplifiers.supplyWatts(amplifier, share, corner), power.cutOffVolts()));
             }
         }
-        return Solver.solve(network.withLoads(changed));
+        Network loaded = network.withLoads(changed);
+        Solution solution = Solver.solve(loaded);
+        for (int round = 0; round < MOST_ROUNDS && !converters.isEmpty() && solution instanceof OperatingPoint point; round++) {
+            List<Load> inputs = new ArrayList<>();
+            boolean settled = true;
+            for (Item.Converter converter : converters) {
+                Load.ConstantPower before = (Load.ConstantPower) loaded.loads().stream()
+                        .filter(load -> load.id().equals(converter.id() + INPUT)).findFirst().orElseThrow();
+                double watts = point.sourceAmperes(converter.id()) * point.voltsAcross(converter.id() + ".out", converter.id() + ".common")
+                        / converter.efficiency().orElse(1.0);
+                settled &= Math.abs(watts - before.watts()) <= SETTLED * Math.max(1, watts);
+                inputs.add(new Load.ConstantPower(before.id(), before.positive(), before.negative(), watts, 0));
+            }
+            if (settled) {
+                return solution;
+            }
+            loaded = loaded.withLoads(inputs);
+            solution = Solver.solve(loaded);
+        }
+        return solution;
     }
 
     /** The battery that an item's feed leads to; null where there is none. */

@@ -102,6 +102,9 @@ public final class WiringGraph {
         if (item instanceof Item.Fuse || item instanceof Item.FuseBlock) {
             return Role.FEED;
         }
+        if (item instanceof Item.Converter) {
+            return name.equals("common") ? Role.RETURN : Role.FEED;
+        }
         if (item instanceof Item.Speaker) {
             return Role.SPEAKER;
         }
