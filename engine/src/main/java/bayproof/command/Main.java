@@ -1,26 +1,107 @@
 package bayproof.command;
 
-import bayproof.judge.Judgment;
-import bayproof.judge.Verdict;
-import bayproof.read.JobFiles;
+import bayproof.read.Problem;
 import bayproof.read.UnusableInput;
-import bayproof.review.Evaluation;
-import java.nio.file.Path;
+import bayproof.report.Paper;
+import bayproof.report.Plain;
+import bayproof.report.RuleBaseDate;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
 
-/** Entry point. */
+/** Entry point: reads the command line, runs a command, prints what it says and ends with its status. */
 public final class Main {
-    public static void main(String[] arguments) throws Exception {
-        try {
-            Evaluation e = Evaluation.of(JobFiles.read(Path.of(arguments[0]), null));
-            for (Verdict v : e.judgment().verdicts()) {
-                System.out.println(v.outcome() + " " + v.weight() + " " + v.rule().id() + " " + v.subject() + ": " + v.because() + " " + v.needs() + " margin " + v.marginFraction());
-            }
-            for (Judgment.NotApplicable n : e.judgment().notApplicable()) {
-                System.out.println("n/a " + n.rule().id() + " " + n.subject() + " " + n.reason());
-            }
-            e.facts().numbers().all().forEach((k, v) -> System.out.println(k + " = " + v));
-        } catch (UnusableInput e) {
-            System.out.println(e.getMessage());
+    private Main() {
+    }
+
+    public static void main(String[] arguments) {
+        Reply reply = run(arguments);
+        // Both streams are written as bytes: the text is UTF-8 whatever the machine's language is.
+        boolean written = write(FileDescriptor.err, reply.err()) & write(FileDescriptor.out, reply.out());
+        System.exit(written ? reply.status() : Reply.FAULT);
+    }
+
+    private static boolean write(FileDescriptor stream, String text) {
+        if (text.isEmpty()) {
+            return true;
         }
+        try (OutputStream out = new FileOutputStream(stream)) {
+            out.write(text.getBytes(StandardCharsets.UTF_8));
+            return true;
+        } catch (IOException e) {
+            // A reader that has seen enough and closed its end is no fault.
+            return "Broken pipe".equals(e.getMessage());
+        }
+    }
+
+    /** Runs a command line and never throws. */
+    static Reply run(String... arguments) {
+        try {
+            return dispatch(arguments);
+        } catch (WrongUse e) {
+            return new Reply(Reply.UNUSABLE, "", new Paper().hanging("bayproof: ", 4, (e.getMessage() + " " + e.fix()).strip()).text());
+        } catch (UnusableInput e) {
+            return new Reply(Reply.UNUSABLE, "", problems(e));
+        } catch (Throwable e) {
+            // Whatever goes wrong here must never look like a verdict.
+            return new Reply(Reply.FAULT, "", fault(e));
+        }
+    }
+
+    private static Reply dispatch(String[] arguments) throws WrongUse, UnusableInput {
+        Order order = Order.plain(arguments);
+        if (order == null) {
+            Object read = new Usage().read(arguments);
+            if (read instanceof Reply reply) {
+                return reply;
+            }
+            order = (Order) read;
+        }
+        return switch (order.command()) {
+            case REVIEW -> Review.run(order);
+            case WHY -> Why.run(order);
+        };
+    }
+
+    /** Name of the tool and of its rule base with its date. */
+    static String version() {
+        RuleBaseDate base = RuleBaseDate.built();
+        String tool = Main.class.getPackage().getImplementationVersion();
+        return "bayproof " + (tool == null ? "(not packed)" : tool) + ", rule base " + base.version() + " of " + base.date() + "\n";
+    }
+
+    /** Every mistake with its place, what is wrong and what to write, and how many there are. */
+    private static String problems(UnusableInput input) {
+        Paper page = new Paper();
+        for (Problem problem : input.problems()) {
+            page.hanging("", 4, problem.at() + ": " + problem.what());
+            if (!problem.fix().isEmpty()) {
+                page.hanging("    ", problem.fix());
+            }
+        }
+        int count = input.problems().size();
+        page.line(Plain.count(count, "mistake") + ". Nothing was judged.");
+        return page.text();
+    }
+
+    private static String fault(Throwable thrown) {
+        Throwable e = thrown;
+        while (e instanceof LinkageError && e.getCause() != null) {
+            e = e.getCause();
+        }
+        String what = e.getClass().getSimpleName() + (e.getMessage() == null ? "" : ": " + e.getMessage());
+        return new Paper().hanging("bayproof: ", 4, "a fault of ours, not of your plan: " + Plain.cut(Plain.text(what), 400)
+                + place(e) + " Nothing was judged. Please report it together with the plan.").text();
+    }
+
+    private static String place(Throwable e) {
+        for (StackTraceElement frame : e.getStackTrace()) {
+            if (frame.getClassName().startsWith("bayproof.")) {
+                return " (" + frame.getFileName() + ":" + frame.getLineNumber() + ").";
+            }
+        }
+        return ".";
     }
 }

@@ -165,7 +165,7 @@ final class NetworkFacts {
     }
 
     /** Output at hot idle less everything drawn at the set point, with the battery left out. */
-    private Result balance(Item.Alternator alternator, Corner corner) {
+    Result balance(Item.Alternator alternator, Corner corner) {
         double idle = alternator.idleAmperes() instanceof Shown.Given<Double> given ? given.value()
                 : corner.given(alternator.ratedAmperes()) * corner.orWindow(alternator.idleAmperes(), "alternator-idle-share");
         SupplyNetwork network = new SupplyNetwork(model, amplifiers, corner, State.CHARGING_IDLE);

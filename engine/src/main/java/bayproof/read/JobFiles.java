@@ -99,7 +99,7 @@ public final class JobFiles {
         return new MapTree(heads, planTree.at());
     }
 
-    private static void checkHead(MapTree tree, String kind, Problems problems) {
+    static void checkHead(MapTree tree, String kind, Problems problems) {
         if (!(tree.get("bayproof") instanceof ScalarTree version) || !version.text().equals("1")) {
             Tree given = tree.get("bayproof");
             problems.add(given == null ? tree.at() : given.at(), given == null ? "\"bayproof: 1\" is missing."

@@ -75,7 +75,7 @@ public final class Network {
      * @param changed sources that replace the sources of the same ids; the others stay
      * @throws IllegalArgumentException if this network has no source of that id, or has it between other nodes
      */
-    public Network withSources(Collection<? extends Source> changed) {
+    Network withSources(Collection<? extends Source> changed) {
         List<Source> next = new ArrayList<>(sources);
         for (Source source : changed) {
             int at = wiring.source(source.id());
@@ -172,7 +172,7 @@ public final class Network {
          *
          * @throws IllegalArgumentException as {@link Load.Resistive}, or if the id is taken
          */
-        public Builder resistive(String id, String positive, String negative, double ohms, double cutOffVolts) {
+        Builder resistive(String id, String positive, String negative, double ohms, double cutOffVolts) {
             return put("load", loads, id, new Load.Resistive(id, positive, negative, ohms, cutOffVolts));
         }
 

@@ -54,7 +54,7 @@ public final class OperatingPoint implements Solution {
      *
      * @throws IllegalArgumentException also if nothing {@linkplain #joined joins} the two
      */
-    public double voltsAt(String node) {
+    double voltsAt(String node) {
         return voltsAcross(node, network.reference());
     }
 
@@ -74,12 +74,12 @@ public final class OperatingPoint implements Solution {
     }
 
     /** Whether branches and sources join two nodes, so that there are volts between them. */
-    public boolean joined(String one, String other) {
+    boolean joined(String one, String other) {
         return wiring.joined(wiring.node(one), wiring.node(other));
     }
 
     /** The current of a branch, positive from its {@code from} to its {@code to}. */
-    public double branchAmperes(String id) {
+    double branchAmperes(String id) {
         return branchAmperes(wiring.branch(id));
     }
 
@@ -89,7 +89,7 @@ public final class OperatingPoint implements Solution {
     }
 
     /** The condition a source is in. */
-    public Condition condition(String sourceId) {
+    Condition condition(String sourceId) {
         return condition(wiring.source(sourceId));
     }
 

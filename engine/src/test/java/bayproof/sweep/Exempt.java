@@ -17,7 +17,7 @@ import java.util.regex.Pattern;
  * Values that a sweep may leave without an effect, on one of three lists: descriptive (with the reason), spare (what the
  * job does not use of its vehicle) and waiting (with the practice that will read it).
  *
- * <p>An entry stands below the job it belongs to, or below {@code any-job}. A {@code *} stands for one key.
+ * <p>An entry stands below the job it belongs to, or below {@code any-job}. A {@code *} stands for one key or a part of it.
  */
 final class Exempt {
     private static final String ANY = "any-job";

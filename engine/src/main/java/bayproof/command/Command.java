@@ -1,0 +1,74 @@
+package bayproof.command;
+
+import java.util.Arrays;
+import java.util.List;
+
+/** What can be written on the command line. */
+enum Command {
+    REVIEW("review", "Judges a plan by the rule base and says what may be done today.",
+            "PLAN", true, "The plan, a YAML or JSON file. It names the other files of the job.",
+            List.of(new Option("--gate", "GATE", "Judge this gate and every one before it: before-order (where none is named), "
+                            + "before-teardown, before-power or handover."),
+                    new Option("--at-least", "WEIGHT", "Lightest weight that counts against the plan: advise (where none is named), "
+                            + "fix or stop."),
+                    new Option("--limits", "FILE", "Shop limits to use in place of those the plan names."),
+                    new Option("--all", null, "List what holds, with margins, and what does not apply, with reasons."),
+                    new Option("--as", "FORM", "text (where none is named) or json."))),
+    WHY("why", "Explains the rules: all of them, one, one on a plan, or one limit.",
+            "RULE", false, "The rule to explain; without one, all are listed by topic.",
+            List.of(new Option("--in", "PLAN", "Show what the rule found in this plan: facts, numbers, verdicts."),
+                    new Option("--limit", "NAME", "Explain this limit: its figure, its source and what others say."),
+                    new Option("--limits", "FILE", "Shop limits to use in place of those the plan names.")));
+
+    private final String word;
+    private final String says;
+    private final String subject;
+    private final boolean subjectNeeded;
+    private final String subjectSays;
+    private final List<Option> options;
+
+    Command(String word, String says, String subject, boolean subjectNeeded, String subjectSays, List<Option> options) {
+        this.word = word;
+        this.says = says;
+        this.subject = subject;
+        this.subjectNeeded = subjectNeeded;
+        this.subjectSays = subjectSays;
+        this.options = options;
+    }
+
+    String word() {
+        return word;
+    }
+
+    /** What it does, one sentence. */
+    String says() {
+        return says;
+    }
+
+    /** What the one word without an option name stands for, for the help page. */
+    String subject() {
+        return subject;
+    }
+
+    boolean subjectNeeded() {
+        return subjectNeeded;
+    }
+
+    String subjectSays() {
+        return subjectSays;
+    }
+
+    List<Option> options() {
+        return options;
+    }
+
+    /** The option of a name, or null. */
+    Option option(String name) {
+        return options.stream().filter(option -> option.name().equals(name)).findFirst().orElse(null);
+    }
+
+    /** The command of a word, or null. */
+    static Command of(String word) {
+        return Arrays.stream(values()).filter(command -> command.word.equals(word)).findFirst().orElse(null);
+    }
+}

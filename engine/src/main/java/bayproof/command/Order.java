@@ -1,0 +1,64 @@
+package bayproof.command;
+
+import java.util.Map;
+import java.util.TreeMap;
+
+/**
+ * A command with what was written behind it.
+ *
+ * @param command the command
+ * @param subject the word without an option name; null where there is none
+ * @param options words by name of their option; an option that takes none has an empty word
+ */
+record Order(Command command, String subject, Map<String, String> options) {
+
+    /**
+     * Reads a command line that is written as it should be. Everything else (a slip, a call for help) is left to
+     * {@link Usage}, whose library knows how to explain it but takes a quarter of a start to load.
+     *
+     * @return the order, or null where the line is anything but plainly right
+     */
+    static Order plain(String[] arguments) {
+        Command command = arguments.length == 0 ? null : Command.of(arguments[0]);
+        if (command == null) {
+            return null;
+        }
+        String subject = null;
+        Map<String, String> options = new TreeMap<>();
+        for (int i = 1; i < arguments.length; i++) {
+            String argument = arguments[i];
+            if (!argument.startsWith("-")) {
+                if (subject != null || argument.isEmpty()) {
+                    return null;
+                }
+                subject = argument;
+                continue;
+            }
+            int equals = argument.indexOf('=');
+            Option option = command.option(equals < 0 ? argument : argument.substring(0, equals));
+            if (option == null || !option.takesWord() && equals >= 0) {
+                return null;
+            }
+            String word = "";
+            if (option.takesWord()) {
+                if (equals < 0 && (i + 1 == arguments.length || arguments[i + 1].startsWith("-"))) {
+                    return null;
+                }
+                word = equals < 0 ? arguments[++i] : argument.substring(equals + 1);
+            }
+            if (options.put(option.name(), word) != null) {
+                return null;
+            }
+        }
+        return subject == null && command.subjectNeeded() ? null : new Order(command, subject, options);
+    }
+
+    /** The word behind an option, or {@code otherwise}. */
+    String word(String option, String otherwise) {
+        return options.getOrDefault(option, otherwise);
+    }
+
+    boolean has(String option) {
+        return options.containsKey(option);
+    }
+}

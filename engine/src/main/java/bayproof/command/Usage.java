@@ -1,0 +1,134 @@
+package bayproof.command;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.TreeMap;
+import picocli.CommandLine;
+import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
+
+/** Explains the command line: help pages, and what is wrong with a line. */
+final class Usage {
+    private static final int WIDTH = 80;
+
+    private final CommandLine top;
+
+    Usage() {
+        CommandSpec spec = spec("bayproof", "Checks a planned vehicle audio or 12-volt installation before anything is ordered, "
+                + "opened, powered or handed over.");
+        spec.addOption(OptionSpec.builder("-V", "--version").type(boolean.class).arity("0")
+                .description("Name the tool and its rule base with its date.").build());
+        for (Command command : Command.values()) {
+            spec.addSubcommand(command.word(), spec(command));
+        }
+        spec.usageMessage().synopsisSubcommandLabel("COMMAND").footer("",
+                "Where to start:",
+                "  bayproof review cases/street-show/plan.yaml     a plan in which all holds",
+                "  bayproof review --help                          how to read the answer",
+                "  bayproof why                                    what the rules ask for",
+                "",
+                "A plan of ten lines (battery, main fuse and its distance, cable size and",
+                "length, amplifier, speakers, ground) is enough for a useful \"no\".");
+        top = new CommandLine(spec);
+        top.setUsageHelpWidth(WIDTH);
+    }
+
+    /**
+     * Reads a command line.
+     *
+     * @return an order, or a reply where help or the version was asked for
+     * @throws WrongUse when it cannot be understood
+     */
+    Object read(String[] arguments) throws WrongUse {
+        if (arguments.length == 0) {
+            return new Reply(Reply.UNUSABLE, "", help(top));
+        }
+        ParseResult line;
+        try {
+            line = top.parseArgs(arguments);
+        } catch (ParameterException e) {
+            String command = e.getCommandLine().getCommandName();
+            throw new WrongUse(Misread.words(e), "See " + (command.equals("bayproof") ? "" : "bayproof ") + command + " --help.");
+        }
+        if (line.isUsageHelpRequested()) {
+            return Reply.answer(help(top));
+        }
+        if (line.hasMatchedOption("--version")) {
+            return Reply.answer(Main.version());
+        }
+        if (!line.hasSubcommand()) {
+            throw new WrongUse("No command is named.", "See bayproof --help.");
+        }
+        ParseResult command = line.subcommand();
+        return command.isUsageHelpRequested() ? Reply.answer(help(command.commandSpec().commandLine())) : order(command);
+    }
+
+    private static Order order(ParseResult line) {
+        Command command = Command.of(line.commandSpec().name());
+        Map<String, String> options = new TreeMap<>();
+        for (Option option : command.options()) {
+            if (line.hasMatchedOption(option.name())) {
+                options.put(option.name(), option.takesWord() ? line.matchedOptionValue(option.name(), "") : "");
+            }
+        }
+        return new Order(command, line.matchedPositionalValue(0, (String) null), options);
+    }
+
+    private static CommandSpec spec(Command command) {
+        CommandSpec spec = spec(command.word(), command.says());
+        spec.addPositional(PositionalParamSpec.builder().paramLabel(command.subject()).index("0").type(String.class)
+                .arity(command.subjectNeeded() ? "1" : "0..1").required(command.subjectNeeded()).description(command.subjectSays()).build());
+        for (Option option : command.options()) {
+            OptionSpec.Builder builder = OptionSpec.builder(option.name()).description(option.says());
+            spec.addOption(option.takesWord() ? builder.paramLabel(option.label()).type(String.class).arity("1").build()
+                    : builder.type(boolean.class).arity("0").build());
+        }
+        Map<String, String> status = new LinkedHashMap<>();
+        status.put(" " + Reply.CLEAR, command == Command.REVIEW ? "Nothing that is due counts against the plan." : "The question was answered.");
+        if (command == Command.REVIEW) {
+            status.put(" " + Reply.COUNTS, "Something does: broken or not shown, of the gates judged, at or above the weight asked for.");
+        }
+        status.put(" " + Reply.UNUSABLE, "Wrong usage, input that cannot be used, or nothing to judge.");
+        status.put(" " + Reply.FAULT, "A fault of ours.");
+        spec.usageMessage().exitCodeListHeading("%nExit status:%n").exitCodeList(status).footer(footer(command));
+        return spec;
+    }
+
+    private static String[] footer(Command command) {
+        return switch (command) {
+            case REVIEW -> new String[] {"",
+                "Reading the answer: STOP can hurt someone or the vehicle, FIX is to be corrected",
+                "before handover, ADVISE is worth doing. What nobody wrote down is not shown, and",
+                "that never passes. What is assumed is taken between two values and listed.",
+                "",
+                "Examples:",
+                "  bayproof review plan.yaml",
+                "  bayproof review plan.yaml --gate=before-power",
+                "  bayproof review plan.yaml --at-least=stop --limits=our-limits.yaml",
+                "  bayproof review plan.yaml --as=json"};
+            case WHY -> new String[] {"",
+                "Examples:",
+                "  bayproof why",
+                "  bayproof why fuse-near-battery",
+                "  bayproof why fuse-near-battery --in=plan.yaml",
+                "  bayproof why --limit=fuse-distance-bare"};
+        };
+    }
+
+    private static CommandSpec spec(String name, String says) {
+        CommandSpec spec = CommandSpec.create().name(name);
+        spec.usageMessage().description(says).width(WIDTH).sortOptions(false).optionListHeading("%nOptions:%n")
+                .parameterListHeading("%n").commandListHeading("%nCommands:%n").descriptionHeading("%n").abbreviateSynopsis(false);
+        spec.addOption(OptionSpec.builder("-h", "--help").usageHelp(true).description("Show this help.").build());
+        return spec;
+    }
+
+    /** The help page of a command, without color. */
+    private static String help(CommandLine command) {
+        return command.getUsageMessage(Ansi.OFF).strip() + "\n";
+    }
+}

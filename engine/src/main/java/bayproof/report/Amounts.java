@@ -1,0 +1,71 @@
+package bayproof.report;
+
+import bayproof.demand.Limit;
+import bayproof.judge.Verdict;
+import bayproof.units.Dimension;
+import bayproof.units.Units;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Numbers and limits as people read them. */
+final class Amounts {
+    private Amounts() {
+    }
+
+    /** A number with its unit. */
+    static String print(double si, String unit) {
+        return Units.print(si, Dimension.ofSymbol(unit));
+    }
+
+    static String print(Verdict.Measured measured) {
+        return measured.word() != null ? measured.word() : print(measured.number(), measured.unit());
+    }
+
+    /** The figure that has to be met, such as "at most 178 mm"; a list of words for a limit on words. */
+    static String bound(Verdict.Bounded bounded) {
+        Limit limit = bounded.limit();
+        return switch (bounded.sense()) {
+            case "at-most" -> "at most " + print(bounded.value(), limit.unit());
+            case "at-least" -> "at least " + print(bounded.value(), limit.unit());
+            case "between" -> range(bounded.value(), bounded.upper(), limit.unit());
+            case "one-of" -> "one of " + String.join(", ", limit.words());
+            default -> "none of " + String.join(", ", limit.words());
+        };
+    }
+
+    static String range(double low, double high, String unit) {
+        return print(low, unit) + " to " + print(high, unit);
+    }
+
+    /** The whole figure of a limit, with the weight of each step. */
+    static String figure(Limit limit) {
+        return switch (limit.kind()) {
+            case AT_MOST -> "at most " + steps(limit);
+            case AT_LEAST -> "at least " + steps(limit);
+            case VALUE -> print(limit.value(), limit.unit());
+            case BETWEEN, WINDOW -> range(limit.low(), limit.high(), limit.unit());
+            case ONE_OF -> "one of " + String.join(", ", limit.words());
+            case NONE_OF -> "none of " + String.join(", ", limit.words());
+            case WORDS -> String.join(", ", limit.words());
+        };
+    }
+
+    private static String steps(Limit limit) {
+        List<String> steps = new ArrayList<>();
+        for (Limit.Step step : limit.steps()) {
+            steps.add(print(step.value(), limit.unit()) + (step.weight() == null ? "" : " (else " + step.weight().name() + ")"));
+        }
+        return String.join(", ", steps);
+    }
+
+    /** The distance to the limit, such as "122 mm left, 69 % of the limit"; null where there is none. */
+    static String margin(Verdict verdict) {
+        double margin = verdict.margin();
+        if (Double.isNaN(margin)) {
+            return null;
+        }
+        double fraction = verdict.marginFraction();
+        return print(Math.abs(margin), verdict.limit().limit().unit()) + (margin < 0 ? " past the limit" : " left")
+                + (Double.isNaN(fraction) ? "" : ", " + print(Math.abs(fraction), Dimension.RATIO.symbol()) + " of the limit");
+    }
+}

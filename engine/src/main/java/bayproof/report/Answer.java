@@ -1,0 +1,69 @@
+package bayproof.report;
+
+import bayproof.demand.Outcome;
+import bayproof.demand.Weight;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The answer to "may I?", with what it rests on in the same line, and what may be done meanwhile. */
+final class Answer {
+    private final Standing standing;
+
+    Answer(Standing standing) {
+        this.standing = standing;
+    }
+
+    /** The answer in one line where the page's width allows it. */
+    String line() {
+        String verdict = verdict();
+        String numbers = verdict + broken() + ". " + restsOn();
+        return Plain.length(numbers) <= Paper.WIDTH || standing.counts() ? numbers : verdict + ". " + restsOn();
+    }
+
+    private String verdict() {
+        if (standing.counts()) {
+            boolean onlyAdvice = standing.due().stream().filter(standing::counts).allMatch(one -> one.weight() == Weight.ADVISE);
+            return onlyAdvice ? "LOOK AGAIN BEFORE " + GateWords.loudNoun(standing.gate()) + " -"
+                    : "DO NOT " + GateWords.loud(standing.gate()) + " YET -";
+        }
+        String what = switch (standing.threshold()) {
+            case ADVISE -> "NOTHING STANDS";
+            case FIX -> "NO STOP OR FIX STANDS";
+            case STOP -> "NO STOP STANDS";
+        };
+        return what + " AGAINST " + GateWords.loudNoun(standing.gate()) + ".";
+    }
+
+    private String broken() {
+        List<String> parts = new ArrayList<>();
+        parts.add(" " + standing.broken(Weight.STOP) + " stop");
+        parts.add(standing.broken(Weight.FIX) + " fix");
+        if (standing.broken(Weight.ADVISE) > 0) {
+            parts.add(standing.broken(Weight.ADVISE) + " advise");
+        }
+        return String.join(", ", parts);
+    }
+
+    private String restsOn() {
+        return Plain.count(standing.questions().size(), "fact") + " not shown, " + standing.assumed().size() + " assumed.";
+    }
+
+    /** What may be done today. */
+    String today() {
+        if (standing.barred() == null) {
+            int assumed = standing.assumed().size();
+            return standing.gate().act() + (assumed == 0 ? "" : ", on " + Plain.count(assumed, "assumed value"))
+                    + (standing.due(Outcome.UNSHOWN).isEmpty() ? "" : " and with facts not shown") + ".";
+        }
+        List<String> may = new ArrayList<>(List.of("measure", "photograph", "quote", "correct the plan"));
+        may.addAll(GateWords.actsBefore(standing.barred().ordinal()));
+        return String.join(", ", may) + ".";
+    }
+
+    /** What has to wait. */
+    String notYet() {
+        int first = standing.barred() == null ? standing.gate().ordinal() + 1 : standing.barred().ordinal();
+        List<String> acts = GateWords.actsFrom(first);
+        return acts.isEmpty() ? "nothing that these rules look at." : String.join(", ", acts) + ".";
+    }
+}

@@ -1,0 +1,176 @@
+package bayproof.report;
+
+import bayproof.demand.Gate;
+import bayproof.demand.Limit;
+import bayproof.demand.Outcome;
+import bayproof.demand.Weight;
+import bayproof.judge.Judgment;
+import bayproof.judge.Verdict;
+import bayproof.review.Evaluation;
+import bayproof.review.Remedies;
+import bayproof.review.Remedy;
+import bayproof.vocabulary.Need;
+import bayproof.vocabulary.Window;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/**
+ * How a job stands at a gate: its verdicts sorted into those that are due and those that come later, with the questions
+ * that are open and the values that are assumed. Every report is made from this.
+ */
+public final class Standing {
+    private final Evaluation evaluation;
+    private final Gate gate;
+    private final Weight threshold;
+    private final Map<String, Remedy> remedies;
+    private final List<Verdict> due;
+    private final List<Verdict> later;
+
+    private Standing(Evaluation evaluation, Gate gate, Weight threshold) {
+        this.evaluation = evaluation;
+        this.gate = gate;
+        this.threshold = threshold;
+        this.remedies = Remedies.of(evaluation);
+        this.due = evaluation.judgment().verdicts().stream().filter(verdict -> isDue(verdict.rule().gate())).toList();
+        this.later = evaluation.judgment().verdicts().stream().filter(verdict -> !isDue(verdict.rule().gate()))
+                .sorted(Comparator.<Verdict, Gate>comparing(verdict -> verdict.rule().gate()).thenComparing(verdict -> verdict)).toList();
+    }
+
+    /**
+     * How a job stands.
+     *
+     * @param gate      this gate and every one before it are judged
+     * @param threshold the lightest weight that counts against the job
+     */
+    public static Standing of(Evaluation evaluation, Gate gate, Weight threshold) {
+        return new Standing(evaluation, gate, threshold);
+    }
+
+    private boolean isDue(Gate when) {
+        return when.compareTo(gate) <= 0;
+    }
+
+    /** Whether anything that is due counts against the job. */
+    public boolean counts() {
+        return due.stream().anyMatch(this::counts);
+    }
+
+    /** Broken or unshown, at or above the threshold. */
+    boolean counts(Verdict verdict) {
+        return verdict.outcome() != Outcome.HOLDS && verdict.weight().atLeast(threshold);
+    }
+
+    /** The first gate, up to the one judged, at which something counts; null where nothing does. */
+    Gate barred() {
+        return due.stream().filter(this::counts).map(verdict -> verdict.rule().gate()).min(Comparator.naturalOrder()).orElse(null);
+    }
+
+    Evaluation evaluation() {
+        return evaluation;
+    }
+
+    Gate gate() {
+        return gate;
+    }
+
+    Weight threshold() {
+        return threshold;
+    }
+
+    /** All verdicts that are due, heaviest first. */
+    List<Verdict> due() {
+        return due;
+    }
+
+    List<Verdict> due(Outcome outcome) {
+        return due.stream().filter(verdict -> verdict.outcome() == outcome).toList();
+    }
+
+    /** Verdicts of later gates, by gate. */
+    List<Verdict> later() {
+        return later;
+    }
+
+    List<Judgment.NotApplicable> notApplicable() {
+        return evaluation.judgment().notApplicable();
+    }
+
+    int broken(Weight weight) {
+        return (int) due.stream().filter(verdict -> verdict.outcome() == Outcome.BROKEN && verdict.weight() == weight).count();
+    }
+
+    /** How to put a broken verdict right; null where nobody knows a way. */
+    Remedy remedy(Verdict verdict) {
+        return remedies.get(verdict.key());
+    }
+
+    /** What a verdict waits for. Where every window decides only together with others, all of them are asked for. */
+    List<Need> needs(Verdict verdict) {
+        if (!verdict.needs().isEmpty() || verdict.outcome() != Outcome.UNSHOWN) {
+            return verdict.needs();
+        }
+        return verdict.windows().stream().map(window -> new Need(window.path(), limit(window).says(), verdict.at())).toList();
+    }
+
+    Limit limit(Window window) {
+        return evaluation.job().limits().named(window.limit());
+    }
+
+    /** Open questions of what is due, those that most checks wait for first. */
+    List<Question> questions() {
+        Map<String, List<Verdict>> checks = new LinkedHashMap<>();
+        Map<String, Need> needs = new LinkedHashMap<>();
+        for (Verdict verdict : due(Outcome.UNSHOWN)) {
+            for (Need need : needs(verdict)) {
+                String key = need.path() + "\n" + need.ask();
+                needs.putIfAbsent(key, need);
+                checks.computeIfAbsent(key, any -> new ArrayList<>()).add(verdict);
+            }
+        }
+        return needs.entrySet().stream().map(entry -> new Question(entry.getValue(),
+                        standIn(entry.getValue(), checks.get(entry.getKey())), checks.get(entry.getKey())))
+                .sorted(Comparator.<Question>comparingInt(question -> -question.checks().size())
+                        .thenComparing(question -> question.checks().get(0))
+                        .thenComparing(question -> question.need().path()).thenComparing(question -> question.need().ask())).toList();
+    }
+
+    private String standIn(Need need, List<Verdict> checks) {
+        return checks.stream().flatMap(verdict -> verdict.windows().stream()).filter(window -> window.path().equals(need.path()) && limit(window).says().equals(need.ask()))
+                .map(Window::limit).findFirst().orElse(null);
+    }
+
+    /** How many unshown checks are cleared once these questions, and no others, are answered. */
+    int cleared(List<Question> answered) {
+        return (int) due(Outcome.UNSHOWN).stream().filter(verdict -> !needs(verdict).isEmpty()
+                && needs(verdict).stream().allMatch(need -> answered.stream().anyMatch(question ->
+                question.need().path().equals(need.path()) && question.need().ask().equals(need.ask())))).count();
+    }
+
+    /** Values taken from windows by what is due, by name of the limit. */
+    List<Carried> assumed() {
+        Map<String, Window> windows = new TreeMap<>();
+        Map<String, List<Verdict>> carries = new TreeMap<>();
+        for (Verdict verdict : due) {
+            for (Window window : verdict.windows()) {
+                String key = window.limit() + "\n" + window.path();
+                windows.putIfAbsent(key, window);
+                List<Verdict> carried = carries.computeIfAbsent(key, any -> new ArrayList<>());
+                // Verdicts come one after the other: comparing the objects is enough, and comparing their content costs a cold start.
+                if (carried.isEmpty() || carried.get(carried.size() - 1) != verdict) {
+                    carried.add(verdict);
+                }
+            }
+        }
+        return windows.entrySet().stream()
+                .map(entry -> new Carried(entry.getValue(), limit(entry.getValue()), carries.get(entry.getKey()))).toList();
+    }
+
+    /** The shop's own figures in force, by name of the limit. */
+    List<Limit> shopLimits() {
+        return evaluation.job().limits().all().stream().filter(limit -> limit.changed() != null).toList();
+    }
+}

@@ -1,0 +1,173 @@
+package bayproof.sweep;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import bayproof.demand.Limit;
+import bayproof.demand.Limits;
+import bayproof.demand.Outcome;
+import bayproof.judge.Verdict;
+import bayproof.read.UnusableInput;
+import bayproof.review.Evaluation;
+import bayproof.support.Jobs;
+import bayproof.support.Tally;
+import bayproof.units.UnitException;
+import bayproof.units.Units;
+import bayproof.vocabulary.Fact;
+import bayproof.vocabulary.Shown;
+import java.lang.reflect.RecordComponent;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Each number is really held against its limit: with the limit a thousandth to the bad side of the measured value the
+ * rule is broken, a thousandth to the good side it holds.
+ */
+class LimitSweepTest {
+    private static final double A_THOUSANDTH = 0.001;
+
+    private final List<String> wrong = new ArrayList<>();
+    private int moved;
+
+    @Test
+    void eachLimitDecidesJustWhereItStands() throws UnusableInput {
+        for (String job : Jobs.CLEAN) {
+            Evaluation base = Jobs.asWritten(job);
+            for (Verdict verdict : base.judgment().verdicts()) {
+                if (!Double.isNaN(verdict.margin())) {
+                    if (base.job().limits().has(verdict.limit().limit().name())) {
+                        named(base, verdict);
+                    } else {
+                        own(base, verdict);
+                    }
+                }
+            }
+        }
+        assertTrue(moved > 0);
+        Tally.count("sweep mutations", moved);
+        assertEquals(List.of(), wrong);
+    }
+
+    private static double distance(Verdict verdict) {
+        double measured = Math.abs(verdict.measured().number());
+        return A_THOUSANDTH * (measured > 0 ? measured : Math.abs(verdict.limit().value()));
+    }
+
+    // a limit of the trade
+
+    private void named(Evaluation base, Verdict verdict) {
+        double value = verdict.measured().number();
+        double off = distance(verdict);
+        Limit limit = verdict.limit().limit();
+        double good = goodEnd(base, verdict);
+        // Where the value is a window, the limit between its ends leaves the question open.
+        Outcome atBadEnd = good == value ? Outcome.BROKEN : Outcome.UNSHOWN;
+        switch (limit.kind()) {
+            case AT_MOST -> {
+                expect(base, verdict, stepped(limit, value - off), atBadEnd);
+                expect(base, verdict, stepped(limit, value + off), Outcome.HOLDS);
+                expect(base, verdict, stepped(limit, good - off), Outcome.BROKEN);
+            }
+            case AT_LEAST -> {
+                expect(base, verdict, stepped(limit, value + off), atBadEnd);
+                expect(base, verdict, stepped(limit, value - off), Outcome.HOLDS);
+                expect(base, verdict, stepped(limit, good + off), Outcome.BROKEN);
+            }
+            default -> {
+                expect(base, verdict, limit.withEnds(value + off, Double.MAX_VALUE), Outcome.BROKEN);
+                expect(base, verdict, limit.withEnds(-Double.MAX_VALUE, value - off), Outcome.BROKEN);
+                expect(base, verdict, limit.withEnds(value - off, value + off), Outcome.HOLDS);
+            }
+        }
+    }
+
+    private static Limit stepped(Limit limit, double value) {
+        return limit.withSteps(limit.steps().stream().map(step -> new Limit.Step(step.weight(), value)).toList());
+    }
+
+    private void expect(Evaluation base, Verdict verdict, Limit limit, Outcome outcome) {
+        Limits limits = base.job().limits().with(limit);
+        expect(Evaluation.of(base.files(), base.job(), limits), verdict, outcome, "its limit set to " + limit.steps() + limit.low() + limit.high());
+    }
+
+    private void expect(Evaluation changed, Verdict verdict, Outcome outcome, String how) {
+        moved++;
+        Outcome found = changed.judgment().verdicts().stream().filter(one -> one.key().equals(verdict.key())).findFirst().orElseThrow().outcome();
+        if (found != outcome) {
+            wrong.add(verdict.key() + " with " + how + ": " + found.word() + ", not " + outcome.word());
+        }
+    }
+
+    /** The good end of the window that was judged; the measured value itself where nothing was assumed. */
+    private static double goodEnd(Evaluation base, Verdict verdict) {
+        for (Fact fact : base.facts().facts()) {
+            if (fact.subject().equals(verdict.subject())) {
+                for (RecordComponent component : fact.getClass().getRecordComponents()) {
+                    try {
+                        if (component.getAccessor().invoke(fact) instanceof Shown.Assumed<?> assumed && assumed.bad() instanceof Double bad
+                                && bad == verdict.measured().number()) {
+                            return (Double) assumed.good();
+                        }
+                    } catch (ReflectiveOperationException e) {
+                        throw new IllegalStateException(e);
+                    }
+                }
+            }
+        }
+        return verdict.measured().number();
+    }
+
+    // a figure of the equipment: found by what moves it
+
+    private void own(Evaluation base, Verdict verdict) throws UnusableInput {
+        Spot source = source(base, verdict);
+        if (source == null) {
+            wrong.add(verdict.key() + ": nothing in the files moves its limit, " + verdict.limit().limit().name());
+            return;
+        }
+        double bad = "at-least".equals(verdict.limit().sense()) ? 1 + A_THOUSANDTH : 1 - A_THOUSANDTH;
+        double measuredShare = verdict.measured().number() / verdict.limit().value();
+        expect(scaled(base, source, measuredShare * bad), verdict, Outcome.BROKEN, source + " times " + measuredShare * bad);
+        expect(scaled(base, source, measuredShare * (2 - bad)), verdict, Outcome.HOLDS, source + " times " + measuredShare * (2 - bad));
+    }
+
+    private static Spot source(Evaluation base, Verdict verdict) {
+        double doubled = 2 * verdict.limit().value();
+        for (String kind : List.of("parts", "vehicle", "plan")) {
+            for (Spot spot : Spot.all(base.files(), kind)) {
+                String text = spot.text(base.files());
+                if (text == null || !isQuantity(text)) {
+                    continue;
+                }
+                try {
+                    if (scaled(base, spot, 2).judgment().verdicts().stream().anyMatch(one -> one.key().equals(verdict.key())
+                            && one.limit() != null && Math.abs(one.limit().value() - doubled) < doubled * 1e-9)) {
+                        return spot;
+                    }
+                } catch (UnusableInput e) {
+                    // Twice this figure cannot be, so it is not the one looked for.
+                }
+            }
+        }
+        return null;
+    }
+
+    private static boolean isQuantity(String text) {
+        try {
+            Units.parse(text);
+            return true;
+        } catch (UnitException e) {
+            return false;
+        }
+    }
+
+    private static Evaluation scaled(Evaluation base, Spot spot, double factor) throws UnusableInput {
+        String text = spot.text(base.files());
+        String number = text.replaceFirst("[^0-9.].*", "");
+        String other = new BigDecimal(number).multiply(BigDecimal.valueOf(factor), MathContext.DECIMAL32).toPlainString();
+        return Evaluation.of(spot.saying(base.files(), other + text.substring(number.length())));
+    }
+}

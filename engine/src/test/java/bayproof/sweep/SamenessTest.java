@@ -1,0 +1,128 @@
+package bayproof.sweep;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import bayproof.cases.Changed;
+import bayproof.facts.Numbers;
+import bayproof.judge.Judgment;
+import bayproof.judge.Verdict;
+import bayproof.read.JobFiles;
+import bayproof.read.Tree.MapTree;
+import bayproof.read.UnusableInput;
+import bayproof.review.Evaluation;
+import bayproof.support.Jobs;
+import bayproof.support.Tally;
+import bayproof.vocabulary.Need;
+import bayproof.vocabulary.Window;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.TreeMap;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+/** The order of a file, the names in it and the units a figure is written in decide nothing. */
+class SamenessTest {
+    private static final List<Changed> JOBS = Stream.concat(Jobs.CLEAN.stream().map(job -> new Changed(job, Jobs.asWritten(job))),
+            Changed.all().stream()).toList();
+
+    /** A verdict as it must stay, its figures rounded to nine digits. */
+    private record Kept(String rule, String subject, String outcome, String weight, String measured, String limit, List<String> needs,
+                        List<String> windows) {
+        static List<Kept> all(Judgment judgment, UnaryOperator<String> names) {
+            List<Kept> all = new ArrayList<>();
+            for (Verdict verdict : judgment.verdicts()) {
+                all.add(new Kept(verdict.rule().id(), names.apply(verdict.subject()), verdict.outcome().word(), verdict.weight().word(),
+                        verdict.measured() == null || verdict.measured().word() != null ? "" : rounded(verdict.measured().number()),
+                        verdict.limit() == null ? "" : verdict.limit().limit().name() + rounded(verdict.limit().value()),
+                        verdict.needs().stream().map(Need::path).map(names).distinct().sorted().toList(),
+                        verdict.windows().stream().map(Window::path).map(names).distinct().sorted().toList()));
+            }
+            for (Judgment.NotApplicable outside : judgment.notApplicable()) {
+                all.add(new Kept(outside.rule().id(), outside.subject() == null ? "" : names.apply(outside.subject()), "not-applicable",
+                        "", "", "", List.of(), List.of()));
+            }
+            all.sort((one, other) -> (one.rule + one.subject).compareTo(other.rule + other.subject));
+            return all;
+        }
+    }
+
+    private static String rounded(double number) {
+        return Math.abs(number) < 1e-12 ? "0" : String.format(java.util.Locale.ROOT, "%.9e", number);
+    }
+
+    private static Map<String, String> figures(Evaluation evaluation, UnaryOperator<String> names) {
+        Map<String, String> figures = new TreeMap<>();
+        for (Map.Entry<String, Numbers.Figure> figure : evaluation.facts().numbers().all().entrySet()) {
+            figures.put(names.apply(figure.getKey()), rounded(figure.getValue().value()));
+        }
+        return figures;
+    }
+
+    private static void assertSame(Changed job, JobFiles files, UnaryOperator<String> names) {
+        try {
+            Evaluation after = Evaluation.of(files);
+            assertEquals(lines(Kept.all(job.evaluation().judgment(), names)), lines(Kept.all(after.judgment(), UnaryOperator.identity())), job.title());
+            assertEquals(figures(job.evaluation(), names), figures(after, UnaryOperator.identity()), job.title());
+        } catch (UnusableInput e) {
+            throw new AssertionError(job.title() + ":\n" + e.getMessage(), e);
+        }
+    }
+
+    private static String lines(List<Kept> all) {
+        return String.join("\n", all.stream().map(Kept::toString).toList());
+    }
+
+    @Test
+    void theOrderOfAFileDecidesNothing() {
+        for (Changed job : JOBS) {
+            for (int seed = 1; seed <= 3; seed++) {
+                JobFiles files = job.evaluation().files();
+                for (String kind : JobFiles.KINDS) {
+                    files = files.with(kind, Rewriting.shuffled(files.tree(kind), new Random(seed)));
+                }
+                assertSame(job, files, UnaryOperator.identity());
+                Tally.count("sweep mutations", 1);
+            }
+        }
+    }
+
+    @Test
+    void theNamesInAFileDecideNothing() {
+        for (Changed job : JOBS) {
+            Rewriting.Names names = new Rewriting.Names(job.evaluation().files());
+            JobFiles renamed = names.renamed(job.evaluation().files());
+            assertTrue(Collections.disjoint(job.evaluation().job().items().keySet(), ((MapTree) renamed.tree("plan").get("items")).entries().keySet()));
+            assertSame(job, renamed, names::path);
+            Tally.count("sweep mutations", 1);
+        }
+    }
+
+    @Test
+    void theUnitOfAFigureDecidesNothing() {
+        for (Changed job : JOBS) {
+            for (int choice = 0; choice < Rewriting.MOST_UNITS; choice++) {
+                JobFiles files = job.evaluation().files();
+                int rewritten = 0;
+                for (String kind : JobFiles.KINDS) {
+                    for (Spot spot : Spot.all(files, kind)) {
+                        String text = spot.text(files);
+                        String other = text == null ? null : Rewriting.inOtherUnit(text, choice);
+                        if (other != null) {
+                            files = spot.saying(files, other);
+                            rewritten++;
+                        }
+                    }
+                }
+                assertNotEquals(0, rewritten, job.title());
+                assertSame(job, files, UnaryOperator.identity());
+                Tally.count("sweep mutations", 1);
+            }
+        }
+    }
+}
