@@ -12,6 +12,7 @@ import bayproof.units.UnitException;
 import bayproof.units.Units;
 import bayproof.vocabulary.At;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -23,6 +24,11 @@ final class LimitsReader {
             "none-of", Limit.Kind.NONE_OF, "window", Limit.Kind.WINDOW, "value", Limit.Kind.VALUE, "words", Limit.Kind.WORDS));
     private static final List<String> KEYS = List.of("says", "source", "state", "others", "reason");
 
+    /** Tables of limits: what several topics use, then one table a topic. */
+    private static final List<String> TABLES = List.of("limits.yaml", "limits-protection.yaml", "limits-conductors.yaml",
+            "limits-grounds.yaml", "limits-routing.yaml", "limits-terminations.yaml", "limits-mounting.yaml", "limits-work.yaml",
+            "limits-supply.yaml", "limits-integration.yaml");
+
     /** The default limits, read once. */
     private static final class Defaults {
         static final MapTree TREE;
@@ -30,9 +36,16 @@ final class LimitsReader {
 
         static {
             try {
-                MapTree file = SharedTables.file("limits.yaml");
-                TREE = (MapTree) file.get("limits");
                 Problems problems = new Problems();
+                Map<String, Entry> all = new LinkedHashMap<>();
+                for (String table : TABLES) {
+                    ((MapTree) SharedTables.file(table).get("limits")).entries().forEach((name, entry) -> {
+                        if (all.put(name, entry) != null) {
+                            problems.add(entry.keyAt(), "\"" + name + "\" stands in two tables of limits.", "");
+                        }
+                    });
+                }
+                TREE = new MapTree(all, new At(TABLES.get(0), 1, 1));
                 Map<String, Limit> byName = new TreeMap<>();
                 for (Entry entry : TREE.entries().values()) {
                     Limit limit = limit(entry, problems);
