@@ -51,6 +51,7 @@ class CompletenessTest {
         }
         Tally.count("sweep mutations", mutations);
         Tally.say(String.join(", ", lists.stream().map(list -> list.name() + " list: " + list.length()).toList()));
+        lists.forEach(list -> list.entries().forEach(Tally::say));
         assertEquals(List.of(), unnoticed, "without effect, or on more than one list");
         assertEquals(List.of(), lists.stream().flatMap(list -> list.mistakes().stream()).toList());
     }
