@@ -41,7 +41,7 @@ public final class Main {
         try {
             return dispatch(arguments);
         } catch (WrongUse e) {
-            return new Reply(Reply.UNUSABLE, "", new Paper().hanging("bayproof: ", 4, (e.getMessage() + " " + e.fix()).strip()).text());
+            return new Reply(Reply.UNUSABLE, "", wrongUse(e));
         } catch (UnusableInput e) {
             return new Reply(Reply.UNUSABLE, "", problems(e));
         } catch (Throwable e) {
@@ -70,6 +70,11 @@ public final class Main {
         RuleBaseDate base = RuleBaseDate.built();
         String tool = Main.class.getPackage().getImplementationVersion();
         return "bayproof " + (tool == null ? "(not packed)" : tool) + ", rule base " + base.version() + " of " + base.date() + "\n";
+    }
+
+    private static String wrongUse(WrongUse e) {
+        Paper page = new Paper().hanging("bayproof: ", 4, e.getMessage());
+        return e.fix().isEmpty() ? page.text() : page.hanging("    ", e.fix()).text();
     }
 
     /** Every mistake with its place, what is wrong and what to write, and how many there are. */

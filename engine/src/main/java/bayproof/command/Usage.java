@@ -52,7 +52,9 @@ final class Usage {
             line = top.parseArgs(arguments);
         } catch (ParameterException e) {
             String command = e.getCommandLine().getCommandName();
-            throw new WrongUse(Misread.words(e), "See " + (command.equals("bayproof") ? "" : "bayproof ") + command + " --help.");
+            String help = "See " + (command.equals("bayproof") ? "" : "bayproof ") + command + " --help.";
+            Misread misread = Misread.of(e);
+            throw new WrongUse(misread.what(), (misread.near() + " " + help).strip());
         }
         if (line.isUsageHelpRequested()) {
             return Reply.answer(help(top));

@@ -78,7 +78,7 @@ final class Assessor {
         return bounded == null ? own : heaviest(bounded.limit());
     }
 
-    /** Broken wins over unshown, unshown over holds; of two that hold the one with the smaller margin is reported. */
+    /** Broken wins over unshown, unshown over holds; of two that hold a number is reported before a word. */
     private static Found joined(Found one, Found other) {
         if (one == null) {
             return other;
@@ -147,6 +147,12 @@ final class Assessor {
         }
         if (value instanceof Shown.Hidden) {
             return new Found(Outcome.BROKEN, own, null, null, what + " cannot be seen", value.needs(), List.of());
+        }
+        if (value instanceof Shown.Collapsed<?> collapsed) {
+            return new Found(Outcome.BROKEN, own, null, null, collapsed.reason(), List.of(), List.of());
+        }
+        if (value instanceof Shown.Assumed) {
+            throw fault("was given a window for " + what + ", which is no number");
         }
         return holds(null, null, what + ": " + sense);
     }
@@ -251,9 +257,10 @@ final class Assessor {
                 assumed.windows().ranked());
     }
 
-    /** A window that decides nothing alone still has to be narrowed: each stands as a question, the weightiest first. */
+    /** Each window that moves the value alone stands as a question, the weightiest first; where none does, all do. */
     private List<Need> needs(List<Window> ranked) {
-        return ranked.stream().filter(window -> window.weighs() > 0 || ranked.size() == 1)
+        boolean anyAlone = ranked.stream().anyMatch(window -> window.weighs() > 0);
+        return ranked.stream().filter(window -> window.weighs() > 0 || !anyAlone)
                 .map(window -> new Need(window.path(), limits.named(window.limit()).says(), demand.fact().at())).toList();
     }
 

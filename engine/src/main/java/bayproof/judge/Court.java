@@ -32,7 +32,7 @@ public final class Court {
                 throw new RuleFault("the rule in " + rule.file() + " speaks twice about " + demand.fact().subject());
             }
             spoke.add(rule.id());
-            Object result = new Assessor(rule, demand, limits).assess();
+            Object result = assess(rule, demand, limits);
             if (result instanceof Verdict verdict) {
                 verdicts.add(verdict);
             } else {
@@ -44,5 +44,13 @@ public final class Court {
         Collections.sort(verdicts);
         Collections.sort(outside);
         return new Judgment(verdicts, outside);
+    }
+
+    private static Object assess(RuleInfo rule, Demand demand, Limits limits) {
+        try {
+            return new Assessor(rule, demand, limits).assess();
+        } catch (IllegalArgumentException | IllegalStateException e) {
+            throw new RuleFault("the rule in " + rule.file() + " failed: " + e.getMessage(), e);
+        }
     }
 }

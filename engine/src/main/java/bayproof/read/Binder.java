@@ -151,7 +151,7 @@ final class Binder {
     }
 
     private static boolean isUnknown(Tree tree) {
-        return tree instanceof ScalarTree scalar && (scalar.isEmpty() || !scalar.quoted() && scalar.text().equals("unknown"));
+        return tree instanceof ScalarTree scalar && (scalar.isEmpty() || scalar.text().equals("unknown"));
     }
 
     private Object value(Type type, Field field, Tree tree, String path, At at) {

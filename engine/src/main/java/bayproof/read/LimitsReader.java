@@ -12,9 +12,11 @@ import bayproof.units.UnitException;
 import bayproof.units.Units;
 import bayproof.vocabulary.At;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 
 /** Reads the named limits of the trade, and a shop's own figures in place of some of them. */
@@ -100,6 +102,10 @@ final class LimitsReader {
             if (after == null) {
                 continue;
             }
+            if (after.unit() != null && before.unit() != null && !after.unit().equals(before.unit())) {
+                problems.add(entry.keyAt(), "\"" + entry.key() + "\" is a figure in " + before.unit() + ", not in " + after.unit() + ".",
+                        "The default is " + text(base.get(word(before.kind()))) + ".");
+            }
             limits = limits.with(new Limit(after.name(), after.unit(), after.kind(), after.steps(), after.low(), after.high(),
                     after.words(), after.says(), before.source(), before.state(), before.others(),
                     new Limit.Change(text(base.get(word(before.kind()))), reason.text(), looser(before, after))));
@@ -125,11 +131,18 @@ final class LimitsReader {
             case ONE_OF -> {
                 return !before.words().containsAll(after.words());
             }
-            case NONE_OF, WORDS -> {
+            case NONE_OF -> {
                 return !after.words().containsAll(before.words());
             }
             case BETWEEN -> {
                 return after.low() < before.low() || after.high() > before.high();
+            }
+            // Which way is safer is not known of these: any change may be looser.
+            case VALUE -> {
+                return !after.steps().equals(before.steps());
+            }
+            case WORDS -> {
+                return !Set.copyOf(after.words()).equals(Set.copyOf(before.words()));
             }
             default -> {
                 return after.low() > before.low() || after.high() < before.high();
@@ -200,11 +213,14 @@ final class LimitsReader {
         void read(Limit.Kind kind, Tree figure) {
             switch (kind) {
                 case AT_MOST, AT_LEAST, VALUE -> {
-                    if (figure instanceof MapTree graded) {
+                    if (figure instanceof MapTree graded && kind != Limit.Kind.VALUE) {
                         graded.entries().values().forEach(step -> step(weight(step), step.value()));
                     } else {
                         step(null, figure);
                     }
+                    // The one that must hold first comes first, however the file orders them.
+                    Comparator<Limit.Step> least = Comparator.comparingDouble(Limit.Step::value);
+                    steps.sort(kind == Limit.Kind.AT_LEAST ? least.reversed() : least);
                 }
                 case ONE_OF, NONE_OF, WORDS -> {
                     if (figure instanceof ListTree list) {
@@ -245,7 +261,11 @@ final class LimitsReader {
             if (tree instanceof ScalarTree scalar) {
                 try {
                     Quantity quantity = Units.parse(scalar.text());
-                    unit = quantity.dimension().symbol();
+                    String symbol = quantity.dimension().symbol();
+                    if (unit != null && !unit.equals(symbol)) {
+                        problems.add(at, "\"" + scalar.text() + "\" is of another kind than the figure before it.", "Give both in one unit.");
+                    }
+                    unit = symbol;
                     return quantity.si();
                 } catch (UnitException e) {
                     problems.add(at, "\"" + scalar.text() + "\" is not a figure.", e.getMessage());

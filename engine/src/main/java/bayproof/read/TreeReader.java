@@ -35,6 +35,7 @@ import org.snakeyaml.engine.v2.events.ScalarEvent;
 import org.snakeyaml.engine.v2.events.SequenceStartEvent;
 import org.snakeyaml.engine.v2.exceptions.Mark;
 import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
+import org.snakeyaml.engine.v2.exceptions.ReaderException;
 import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 
 /**
@@ -133,6 +134,10 @@ public final class TreeReader {
             At at = e.getProblemMark().map(this::at).orElse(new At(file, 1, 1));
             throw refuse(file, at.line(), at.column(), "this is not sound YAML: " + oneLine(e.getProblem()) + ".",
                     "Check the indentation and the brackets just before this place.");
+        } catch (ReaderException e) {
+            String before = text.substring(0, Math.min(e.getPosition(), text.length()));
+            throw refuse(file, 1 + (int) before.chars().filter(character -> character == '\n').count(), before.length() - before.lastIndexOf('\n'),
+                    "a character that is no text stands here (code " + e.getCodePoint() + ").", "Take it out.");
         } catch (YamlEngineException e) {
             throw refuse(file, 1, 1, "this is not sound YAML: " + oneLine(e.getMessage()) + ".", "");
         }

@@ -13,30 +13,29 @@ final class Answer {
         this.standing = standing;
     }
 
-    /** The answer in one line where the page's width allows it. */
+    /** The answer in one line where the page's width allows it; where all holds, the two zeros can be spared for that. */
     String line() {
-        String verdict = verdict();
-        String numbers = verdict + broken() + ". " + restsOn();
-        return Plain.length(numbers) <= Paper.WIDTH || standing.counts() ? numbers : verdict + ". " + restsOn();
+        String whole = verdict() + (standing.counts() ? " - " : ". ") + broken() + ". " + restsOn();
+        return standing.counts() || Plain.length(whole) <= Paper.WIDTH ? whole : verdict() + ". " + restsOn();
     }
 
     private String verdict() {
         if (standing.counts()) {
             boolean onlyAdvice = standing.due().stream().filter(standing::counts).allMatch(one -> one.weight() == Weight.ADVISE);
-            return onlyAdvice ? "LOOK AGAIN BEFORE " + GateWords.loudNoun(standing.gate()) + " -"
-                    : "DO NOT " + GateWords.loud(standing.gate()) + " YET -";
+            return onlyAdvice ? "LOOK AGAIN BEFORE " + GateWords.loudNoun(standing.gate())
+                    : "DO NOT " + GateWords.loud(standing.gate()) + " YET";
         }
         String what = switch (standing.threshold()) {
             case ADVISE -> "NOTHING STANDS";
             case FIX -> "NO STOP OR FIX STANDS";
             case STOP -> "NO STOP STANDS";
         };
-        return what + " AGAINST " + GateWords.loudNoun(standing.gate()) + ".";
+        return what + " AGAINST " + GateWords.loudNoun(standing.gate());
     }
 
     private String broken() {
         List<String> parts = new ArrayList<>();
-        parts.add(" " + standing.broken(Weight.STOP) + " stop");
+        parts.add(standing.broken(Weight.STOP) + " stop");
         parts.add(standing.broken(Weight.FIX) + " fix");
         if (standing.broken(Weight.ADVISE) > 0) {
             parts.add(standing.broken(Weight.ADVISE) + " advise");
@@ -51,9 +50,16 @@ final class Answer {
     /** What may be done today. */
     String today() {
         if (standing.barred() == null) {
+            List<String> on = new ArrayList<>();
             int assumed = standing.assumed().size();
-            return standing.gate().act() + (assumed == 0 ? "" : ", on " + Plain.count(assumed, "assumed value"))
-                    + (standing.due(Outcome.UNSHOWN).isEmpty() ? "" : " and with facts not shown") + ".";
+            if (assumed > 0) {
+                on.add("on " + Plain.count(assumed, "assumed value"));
+            }
+            int open = standing.due().size() - standing.due(Outcome.HOLDS).size();
+            if (open > 0) {
+                on.add("with " + Plain.count(open, "lighter check") + " open");
+            }
+            return standing.gate().act() + (on.isEmpty() ? "" : ", " + String.join(", ", on)) + ".";
         }
         List<String> may = new ArrayList<>(List.of("measure", "photograph", "quote", "correct the plan"));
         may.addAll(GateWords.actsBefore(standing.barred().ordinal()));

@@ -21,7 +21,7 @@ final class GateWords {
             case BEFORE_ORDER -> "ORDERING";
             case BEFORE_TEARDOWN -> "OPENING THE VEHICLE";
             case BEFORE_POWER -> "PUTTING THE FUSE IN";
-            case HANDOVER -> "HANDING THE KEYS BACK";
+            case HANDOVER -> "HANDOVER";
         };
     }
 

@@ -105,16 +105,22 @@ final class Rest {
         }
     }
 
-    /** The figure that a verdict was about; null where it was given as it is. */
+    /** The figure that a verdict was about, one named after the rule first; null where the number was given as it is. */
     static Numbers.Figure figure(Evaluation evaluation, Verdict verdict) {
         if (verdict.measured() == null || verdict.measured().word() != null) {
             return null;
         }
-        return evaluation.facts().numbers().all().entrySet().stream()
-                .filter(entry -> entry.getKey().startsWith(verdict.subject() + ".")
-                        && entry.getValue().value() == verdict.measured().number()
-                        && entry.getValue().dimension().symbol().equals(verdict.measured().unit()))
+        Map<String, Numbers.Figure> all = evaluation.facts().numbers().all();
+        Numbers.Figure named = all.get(verdict.subject() + "." + verdict.rule().id());
+        if (named != null && isMeasured(named, verdict)) {
+            return named;
+        }
+        return all.entrySet().stream().filter(entry -> entry.getKey().startsWith(verdict.subject() + ".") && isMeasured(entry.getValue(), verdict))
                 .map(Map.Entry::getValue).findFirst().orElse(null);
+    }
+
+    private static boolean isMeasured(Numbers.Figure figure, Verdict verdict) {
+        return figure.value() == verdict.measured().number() && figure.dimension().symbol().equals(verdict.measured().unit());
     }
 
     private void margin(Verdict verdict) {
@@ -221,7 +227,7 @@ final class Rest {
     /** A figure of the shop's own, with what it replaces and why. */
     static void shopLimit(Paper page, Limit limit) {
         page.hanging("  " + (limit.changed().looser() ? "LOOSER  " : "safer   "), limit.name() + ": " + Amounts.figure(limit)
-                + ", in place of " + limit.changed().was() + ". Reason: " + Plain.sentence(Plain.text(limit.changed().reason())));
+                + ", in place of " + limit.changed().was() + ". Reason: " + limit.changed().reason() + ".");
     }
 
     // later

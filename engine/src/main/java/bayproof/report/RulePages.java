@@ -46,6 +46,7 @@ public final class RulePages {
         Card card = Card.of(rule);
         Paper page = new Paper().line(card.title());
         page.line(rule.id() + "  " + rule.weight().name() + ", due " + rule.gate().word() + ", topic " + rule.topic());
+        looser(page, limits);
         if (card.caution() != null || rule.weight() == Weight.STOP) {
             page.blank();
             Cautions.print(page, card.caution() == null ? List.of() : List.of(card.caution()));
@@ -88,7 +89,7 @@ public final class RulePages {
         }
         if (limit.changed() != null) {
             page.hanging(margin + "  In force is the shop's own figure" + (limit.changed().looser() ? ", LOOSER than usual. " : ", safer than usual. "),
-                    indent, "Usual: " + limit.changed().was() + ". Reason: " + Plain.sentence(limit.changed().reason()));
+                    indent, "Usual: " + limit.changed().was() + ". Reason: " + limit.changed().reason() + ".");
         }
     }
 

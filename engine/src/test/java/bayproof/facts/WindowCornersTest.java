@@ -62,7 +62,7 @@ class WindowCornersTest {
         check(title, files);
         JobFiles open = open(files);
         check(title + ", every window open", open);
-        check(title + ", every window open, class AB", open.patched(patch("four-channel-class-d: { class: AB }, mono-class-d: { class: AB }")));
+        check(title + ", every window open, class AB", open.patched(patch("four-channel-class-d: { class: AB }, mono-class-d-300: { class: AB }")));
         check(title + ", every window open, worn alternator", open.patched(patch("alternator-120: { rated: 1 A }")));
     }
 

@@ -75,6 +75,11 @@ final class Exempt {
         return list;
     }
 
+    /** The entries as they are written, each with its job. */
+    List<String> entries() {
+        return pardons.stream().map(pardon -> name() + ": " + pardon.text + " (" + pardon.job + ")").toList();
+    }
+
     int length() {
         return pardons.size();
     }

@@ -90,7 +90,8 @@ class LimitSweepTest {
 
     private void expect(Evaluation base, Verdict verdict, Limit limit, Outcome outcome) {
         Limits limits = base.job().limits().with(limit);
-        expect(Evaluation.of(base.files(), base.job(), limits), verdict, outcome, "its limit set to " + limit.steps() + limit.low() + limit.high());
+        String figures = limit.steps().isEmpty() ? limit.low() + " to " + limit.high() : limit.steps().get(0).value() + " " + limit.unit();
+        expect(Evaluation.of(base.files(), base.job(), limits), verdict, outcome, "its limit at " + figures);
     }
 
     private void expect(Evaluation changed, Verdict verdict, Outcome outcome, String how) {

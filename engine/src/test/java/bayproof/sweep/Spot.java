@@ -70,8 +70,12 @@ record Spot(String kind, List<String> steps) {
 
     /** The files with another text here. */
     JobFiles saying(JobFiles files, String text) {
-        Tree now = in(files);
-        return files.with(kind, (MapTree) changed(files.tree(kind), steps, new ScalarTree(text, false, now.at())));
+        return holding(files, new ScalarTree(text, false, in(files).at()));
+    }
+
+    /** The files with another value here. */
+    JobFiles holding(JobFiles files, Tree value) {
+        return files.with(kind, (MapTree) changed(files.tree(kind), steps, value));
     }
 
     private static Tree changed(Tree tree, List<String> way, Tree value) {
