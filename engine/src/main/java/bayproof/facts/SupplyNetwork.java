@@ -262,6 +262,20 @@ final class SupplyNetwork {
         return item instanceof Item.Amplifier ? idle + point.loadAmperes(item.id()) : idle;
     }
 
+    /** The current that the job leads into the body, less what it takes out of it again; straps at the battery left out. */
+    double returnAmperes(OperatingPoint point) {
+        double sum = 0;
+        for (Link link : model.wiring.links()) {
+            boolean into = link.to().equals(WiringGraph.BODY);
+            if (into != link.from().equals(WiringGraph.BODY) && !model.isStrap(link)
+                    && (link.kind() == Link.Kind.BODY || !model.job.isFactory(link.run()))) {
+                double amperes = point.branchAmperes(link.kind() + " " + link.id());
+                sum += into ? amperes : -amperes;
+            }
+        }
+        return Math.abs(sum);
+    }
+
     static String volts(double volts) {
         return Model.print(volts, Dimension.VOLTAGE);
     }
