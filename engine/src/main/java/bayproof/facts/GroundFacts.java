@@ -58,7 +58,7 @@ final class GroundFacts {
         stacks(facts);
         chain.forEach((item, runs) -> {
             facts.accept(signalReturn(item));
-            if (runs.isEmpty()) {
+            if (needsSignal(item, runs)) {
                 facts.accept(new SignalShield(item.path(), item.at(), Shown.missing(noSignal(item))));
             }
         });
@@ -183,9 +183,13 @@ final class GroundFacts {
         return all;
     }
 
+    /** An interface can serve without a signal run; what makes sound of a signal cannot. */
+    private static boolean needsSignal(Item item, List<Run> runs) {
+        return runs.isEmpty() && !(item instanceof Item.Interface);
+    }
+
     private static Need noSignal(Item item) {
-        return new Need("runs", item instanceof Item.Interface ? "the run that carries the signal of " + item.id()
-                : "the run that brings a signal to " + item.id(), item.at());
+        return new Need("runs", "the run that brings a signal to " + item.id(), item.at());
     }
 
     private SignalReturn signalReturn(Item item) {
@@ -286,7 +290,9 @@ final class GroundFacts {
                     .distinct().toList();
             Shown<Boolean> free = loop != null ? Shown.of(false) : runs.isEmpty() ? Shown.missing(noSignal(item))
                     : could.containsKey(item.id()) ? Shown.missing(needs) : Shown.of(true);
-            facts.accept(new ShieldLoop(item.path(), item.at(), free, Shown.of(loop == null ? "" : String.join(", ", loop))));
+            if (!runs.isEmpty() || needsSignal(item, runs)) {
+                facts.accept(new ShieldLoop(item.path(), item.at(), free, Shown.of(loop == null ? "" : String.join(", ", loop))));
+            }
         });
     }
 

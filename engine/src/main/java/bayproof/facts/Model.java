@@ -72,10 +72,14 @@ final class Model {
         return ways.computeIfAbsent(one + " " + other, key -> wiring.way(one, other) != null);
     }
 
-    /** Whether a run joins the negative post of the vehicle's own battery to the body. */
+    /** Whether a run joins the negative post of the vehicle's own battery to the body, straight or at a ground point. */
     boolean isStrap(Link link) {
-        return link.kind() == Link.Kind.RUN && (link.to().equals(WiringGraph.BODY) && isVehiclePost(link.from(), ".negative")
-                || link.from().equals(WiringGraph.BODY) && isVehiclePost(link.to(), ".negative"));
+        return link.kind() == Link.Kind.RUN && (isVehiclePost(link.from(), ".negative") && isBody(link.to())
+                || isVehiclePost(link.to(), ".negative") && isBody(link.from()));
+    }
+
+    private boolean isBody(String terminal) {
+        return terminal.equals(WiringGraph.BODY) || job.itemOf(terminal) instanceof Item.GroundPoint;
     }
 
     /** Whether a terminal is a post of a battery that stands in the vehicle sheet. */
