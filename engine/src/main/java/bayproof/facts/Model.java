@@ -2,7 +2,9 @@ package bayproof.facts;
 
 import bayproof.demand.Limit;
 import bayproof.graph.BodyGraph;
+import bayproof.graph.Link;
 import bayproof.graph.WiringGraph;
+import bayproof.read.Item;
 import bayproof.read.Job;
 import bayproof.read.Run;
 import bayproof.read.SharedTables;
@@ -68,6 +70,21 @@ final class Model {
     /** Whether a conducting way joins two terminals. */
     boolean joined(String one, String other) {
         return ways.computeIfAbsent(one + " " + other, key -> wiring.way(one, other) != null);
+    }
+
+    /** Whether a run joins the negative post of the vehicle's own battery to the body, straight or at a ground point. */
+    boolean isStrap(Link link) {
+        return link.kind() == Link.Kind.RUN && (isVehiclePost(link.from(), ".negative") && isBody(link.to())
+                || isVehiclePost(link.to(), ".negative") && isBody(link.from()));
+    }
+
+    private boolean isBody(String terminal) {
+        return terminal.equals(WiringGraph.BODY) || job.itemOf(terminal) instanceof Item.GroundPoint;
+    }
+
+    /** Whether a terminal is a post of a battery that stands in the vehicle sheet. */
+    boolean isVehiclePost(String terminal, String post) {
+        return terminal.endsWith(post) && job.itemOf(terminal) instanceof Item.Battery battery && battery.path().startsWith("supply.");
     }
 
     private Shown<Double> hottest(Set<String> zones, Run run) {

@@ -262,6 +262,21 @@ final class SupplyNetwork {
         return item instanceof Item.Amplifier ? idle + point.loadAmperes(item.id()) : idle;
     }
 
+    /** The current that the job leads into the body: what leaves it again through the maker's links and the straps. */
+    double returnAmperes(OperatingPoint point) {
+        double sum = 0;
+        for (Link link : model.wiring.links()) {
+            boolean strap = model.isStrap(link);
+            boolean makers = link.kind() == Link.Kind.RUN && model.job.isFactory(link.run());
+            if (strap || makers && (link.from().equals(WiringGraph.BODY) || link.to().equals(WiringGraph.BODY))) {
+                boolean outward = strap ? model.isVehiclePost(link.to(), ".negative") : link.from().equals(WiringGraph.BODY);
+                double amperes = point.branchAmperes(link.kind() + " " + link.id());
+                sum += outward ? amperes : -amperes;
+            }
+        }
+        return Math.abs(sum);
+    }
+
     static String volts(double volts) {
         return Model.print(volts, Dimension.VOLTAGE);
     }

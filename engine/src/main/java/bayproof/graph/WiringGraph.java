@@ -110,7 +110,7 @@ public final class WiringGraph {
         }
         return switch (name) {
             case "positive", "output", "supply" -> Role.FEED;
-            case "negative", "case", "ground", "stud" -> Role.RETURN;
+            case "negative", "case", "ground", "stud", "bar" -> Role.RETURN;
             case "turn-on", "turn-on-out", "wake", "memory", "ignition", "illumination" -> Role.CONTROL;
             default -> name.startsWith("signal-") || name.startsWith("out-") || name.equals("reference") ? Role.SIGNAL : Role.SPEAKER;
         };

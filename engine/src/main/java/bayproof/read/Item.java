@@ -12,7 +12,7 @@ import java.util.TreeMap;
  * Its kind decides which terminals it has and which facts are asked for.
  */
 public sealed interface Item permits Item.Battery, Item.Alternator, Item.Fuse, Item.FuseBlock, Item.Powered, Item.Speaker,
-        Item.GroundPoint, Item.Harness, Item.Converter, Item.Enclosure {
+        Item.GroundPoint, Item.GroundBar, Item.Harness, Item.Converter, Item.Enclosure {
     String id();
 
     String path();
@@ -29,7 +29,7 @@ public sealed interface Item permits Item.Battery, Item.Alternator, Item.Fuse, I
     Map<String, Class<? extends Item>> KINDS = kinds(
             "battery", Battery.class, "alternator", Alternator.class, "fuse", Fuse.class, "fuse-block", FuseBlock.class,
             "amplifier", Amplifier.class, "interface", Interface.class, "speaker", Speaker.class,
-            "ground-point", GroundPoint.class, "accessory", Accessory.class, "harness", Harness.class,
+            "ground-point", GroundPoint.class, "ground-bar", GroundBar.class, "accessory", Accessory.class, "harness", Harness.class,
             "processor", Processor.class, "converter", Converter.class, "enclosure", Enclosure.class);
 
     private static Map<String, Class<? extends Item>> kinds(Object... pairs) {
@@ -198,6 +198,16 @@ public sealed interface Item permits Item.Battery, Item.Alternator, Item.Fuse, I
         @Override
         public List<String> terminals() {
             return List.of("stud");
+        }
+    }
+
+    /** A bar that gathers returns; one cable leads on from it to a ground point. */
+    record GroundBar(String id, String path, At at,
+                     @Field(key = "place", says = "where the bar is mounted") Shown<String> place,
+                     @Field(key = "screws", says = "number of screws or studs on the bar") Shown<Integer> screws) implements Item {
+        @Override
+        public List<String> terminals() {
+            return List.of("bar");
         }
     }
 

@@ -25,6 +25,8 @@ final class References {
         job.runs().values().forEach(this::run);
         job.plan().speakerWiring().values().forEach(this::wiring);
         job.plan().pins().values().forEach(this::pin);
+        name(job.plan().signalGround(), job.planAt(), "a ground point of this job",
+                job.itemsOf(Item.GroundPoint.class).stream().map(Item::id).toList());
         Set<String> zones = job.vehicle().zones().keySet();
         job.vehicle().zones().values().forEach(zone -> names(zone.openTo(), zone.at(), "a zone of the vehicle sheet", zones));
         job.vehicle().places().values().forEach(place -> name(place.zone(), place.at(), "a zone of the vehicle sheet", zones));
