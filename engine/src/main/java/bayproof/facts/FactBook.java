@@ -23,6 +23,7 @@ public record FactBook(List<Fact> facts, Numbers numbers) {
         new SpeakerFacts(model, amplifiers).collect(facts::add);
         new BodyFacts(model).collect(facts::add);
         new RadioFacts(model).collect(facts::add);
+        new UpkeepFacts(model, amplifiers).collect(facts::add);
         return new FactBook(List.copyOf(facts), model.numbers);
     }
 }
