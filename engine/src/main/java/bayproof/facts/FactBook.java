@@ -24,6 +24,7 @@ public record FactBook(List<Fact> facts, Numbers numbers) {
         new BodyFacts(model).collect(facts::add);
         new RadioFacts(model).collect(facts::add);
         new GroundFacts(model, amplifiers).collect(facts::add);
+        new UpkeepFacts(model, amplifiers).collect(facts::add);
         return new FactBook(List.copyOf(facts), model.numbers);
     }
 }

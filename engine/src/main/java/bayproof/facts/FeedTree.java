@@ -37,7 +37,7 @@ final class FeedTree {
                 if (!isFeed(link)) {
                     continue;
                 }
-                if (reachedBy.get(terminal) == null && link.run() != null) {
+                if (reachedBy.get(terminal) == null && link.run() != null && !fromPost.contains(link.run())) {
                     fromPost.add(link.run());
                 }
                 String next = link.other(terminal);

@@ -31,6 +31,10 @@ enum Question {
             Map.entry("alternator-set-point", End.LOW),
             Map.entry("efficiency-class-d", End.LOW),
             Map.entry("efficiency-class-ab", End.LOW))),
+    /** What charges a battery at the most: bad is a high set point. */
+    MOST_CHARGE(Map.of("alternator-set-point", End.HIGH)),
+    /** What charges a battery at the least: bad is a low set point. */
+    LEAST_CHARGE(Map.of("alternator-set-point", End.LOW)),
     /** What a conductor may carry: bad is poor metal. */
     AMPACITY(Map.of("clad-ampacity", End.LOW));
 

@@ -2,12 +2,19 @@ package bayproof.facts;
 
 /** What supplies the vehicle. */
 enum State {
-    CHARGING_FULL("charging full"), ON_BATTERY("on battery"), CHARGING_IDLE("charging idle");
+    CHARGING_FULL("charging full"), ON_BATTERY("on battery"), CHARGING_IDLE("charging idle"),
+    /** The starter turns the engine: the vehicle's battery gives no more than its dip volts. */
+    CRANKING("cranking");
 
     private final String words;
 
     State(String words) {
         this.words = words;
+    }
+
+    /** Whether the alternator turns fast enough to give. */
+    boolean charges() {
+        return this == CHARGING_FULL || this == CHARGING_IDLE;
     }
 
     String words() {

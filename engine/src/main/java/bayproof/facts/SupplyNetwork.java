@@ -59,7 +59,7 @@ final class SupplyNetwork {
                 load(builder, item);
             }
         }
-        if (state != State.ON_BATTERY) {
+        if (state.charges()) {
             double own = corner.given(model.job.vehicle().supply().ownLoadAmperes());
             if (corner.isWhole()) {
                 builder.constantCurrent(OWN_LOAD, positive, negative, own, 0);
@@ -110,7 +110,15 @@ final class SupplyNetwork {
     }
 
     private void sources(Network.Builder builder, String positive, String negative) {
+        Item.Battery starter = state == State.CRANKING ? new Sides(model).starter() : null;
         for (Item.Battery battery : batteries) {
+            if (battery == starter) {
+                double dip = corner.given(model.job.vehicle().supply().startDipVolts());
+                if (corner.isWhole()) {
+                    builder.regulated(battery.id(), battery.id() + ".positive", battery.id() + ".negative", dip, Double.POSITIVE_INFINITY);
+                }
+                continue;
+            }
             // At idle the battery that the alternator charges is left out: it must not have to give.
             if (state != State.CHARGING_IDLE || !isCharged(battery)) {
                 double rest = corner.orWindow(battery.restVolts(), "battery-rest");
@@ -121,8 +129,10 @@ final class SupplyNetwork {
                 }
             }
         }
-        if (state != State.ON_BATTERY) {
+        if (state.charges()) {
             model.job.itemsOf(Item.Alternator.class).forEach(alternator -> alternator(builder, alternator, positive, negative));
+        }
+        if (state != State.ON_BATTERY) {
             model.job.itemsOf(Item.Converter.class).forEach(converter -> converter(builder, converter));
         }
     }
@@ -178,7 +188,8 @@ final class SupplyNetwork {
             corner.need(new Need("runs", "the way back from " + ground + " to the battery's negative post", item.at()));
         }
         double idle = corner.given(item instanceof Item.Amplifier amplifier ? amplifier.idleAmperes() : drawAmperes(item));
-        double cutOff = corner.given(((Item.Powered) item).minimumVolts());
+        // At a start the volts that are left are the question; an item that lets go does not answer it.
+        double cutOff = state == State.CRANKING ? 0 : corner.given(((Item.Powered) item).minimumVolts());
         if (item instanceof Item.Amplifier amplifier) {
             double watts = amplifiers.supplyWatts(amplifier, 1, corner);
             if (corner.isWhole()) {

@@ -41,6 +41,8 @@ final class Binder {
     private static final double LOWEST_CELSIUS = -60;
     /** In any SI unit: far above every figure of this trade, far below where arithmetic suffers. */
     private static final double LARGEST = 1e6;
+    /** A vehicle stands for months, and a large battery holds more than a million coulombs. */
+    private static final double LARGEST_IN_TIME = 1e8;
     private static final Map<Class<?>, Shape> SHAPES = new ConcurrentHashMap<>();
 
     /** What is needed again and again of a record class. */
@@ -298,7 +300,8 @@ final class Binder {
     /** Nothing but a temperature is below zero here, and only what is marked so may be zero. */
     private boolean isPlausible(double si, ScalarTree scalar, Field field) {
         boolean tooLow = field.in() == Dimension.TEMPERATURE ? si < LOWEST_CELSIUS : si < 0 || si == 0 && !field.zero();
-        if (tooLow || si > LARGEST) {
+        double largest = field.in() == Dimension.TIME || field.in() == Dimension.CHARGE ? LARGEST_IN_TIME : LARGEST;
+        if (tooLow || si > largest) {
             problems.add(scalar.at(), "\"" + scalar.text() + "\" cannot be right for \"" + field.key() + "\".",
                     tooLow ? "It must be " + (field.zero() ? "zero or more." : "more than zero.") : "Nothing in a vehicle is that large.");
             return false;

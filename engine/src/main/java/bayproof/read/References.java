@@ -12,6 +12,9 @@ final class References {
     /** The vehicle body, where ground points end; a terminal of its own. */
     static final String BODY = "body";
 
+    /** How the terminal of an output of the vehicle sheet ends; a run may begin there. */
+    private static final String OUTPUT = ".out";
+
     private final Job job;
     private final Problems problems;
 
@@ -31,6 +34,8 @@ final class References {
         job.vehicle().zones().values().forEach(zone -> names(zone.openTo(), zone.at(), "a zone of the vehicle sheet", zones));
         job.vehicle().places().values().forEach(place -> name(place.zone(), place.at(), "a zone of the vehicle sheet", zones));
         job.passThroughs().values().forEach(hole -> two(hole.between(), hole.at(), "a zone of the vehicle sheet", zones));
+        job.vehicle().connectors().values().forEach(connector -> connector.cavities().values().forEach(cavity ->
+                name(cavity.output(), cavity.at(), "an output of the vehicle sheet", job.vehicle().outputs().keySet())));
         Collection<String> ends = new TreeSet<>(job.vehicle().places().keySet());
         ends.addAll(job.passThroughs().keySet());
         job.vehicle().routes().values().forEach(route -> two(route.between(), route.at(), "a place or pass-through of the vehicle sheet", ends));
@@ -73,6 +78,9 @@ final class References {
         }
         int dot = name.indexOf('.');
         Item item = dot < 0 ? null : job.items().get(name.substring(0, dot));
+        if (item == null && dot >= 0 && name.endsWith(OUTPUT) && job.vehicle().outputs().containsKey(name.substring(0, dot))) {
+            return;
+        }
         if (item == null) {
             Collection<String> known = new TreeSet<>(job.items().keySet());
             known.add(BODY);
