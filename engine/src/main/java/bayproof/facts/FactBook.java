@@ -23,6 +23,9 @@ public record FactBook(List<Fact> facts, Numbers numbers) {
         new SpeakerFacts(model, amplifiers).collect(facts::add);
         new BodyFacts(model).collect(facts::add);
         new RadioFacts(model).collect(facts::add);
+        new KeepOutFacts(model).collect(facts::add);
+        new RoutingFacts(model).collect(facts::add);
+        new TerminationFacts(model).collect(facts::add);
         return new FactBook(List.copyOf(facts), model.numbers);
     }
 }
