@@ -25,6 +25,9 @@ public record FactBook(List<Fact> facts, Numbers numbers) {
         new RadioFacts(model).collect(facts::add);
         new GroundFacts(model, amplifiers).collect(facts::add);
         new UpkeepFacts(model, amplifiers).collect(facts::add);
+        new KeepOutFacts(model).collect(facts::add);
+        new RoutingFacts(model).collect(facts::add);
+        new TerminationFacts(model).collect(facts::add);
         return new FactBook(List.copyOf(facts), model.numbers);
     }
 }

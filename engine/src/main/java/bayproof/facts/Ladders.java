@@ -4,6 +4,7 @@ import bayproof.read.Run;
 import bayproof.units.Dimension;
 import bayproof.units.Units;
 import bayproof.vocabulary.Knob;
+import bayproof.vocabulary.Shown;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
@@ -38,7 +39,39 @@ final class Ladders {
     /** Cable sizes above the planned one; null where no size was planned. */
     Knob thicker(Run run) {
         String planned = run.size().orElse(null);
-        return planned == null || model.job.isFactory(run) ? null : knob(() -> model.conductors().larger(planned), "runs", run.id(), "size");
+        if (planned == null || model.job.isFactory(run)) {
+            return null;
+        }
+        // Another cable takes other terminals: those that are planned change with it.
+        List<List<String>> terminals = new ArrayList<>();
+        if (run.ends().from().takes().isGiven()) {
+            terminals.add(List.of("runs", run.id(), "ends", "from", "takes"));
+        }
+        if (run.ends().to().takes().isGiven()) {
+            terminals.add(List.of("runs", run.id(), "ends", "to", "takes"));
+        }
+        return new Knob("plan", List.of("runs", run.id(), "size"), () -> model.conductors().larger(planned), terminals);
+    }
+
+    /** Values of a length below the planned one, a centimeter apart; null where none was planned. */
+    Knob smaller(Run run, String key, Shown<Double> planned) {
+        return planned.isGiven() && !model.job.isFactory(run)
+                ? knob(() -> centimetresBelow(planned.orElse(0.0)), "runs", run.id(), key) : null;
+    }
+
+    /** Values of a length above the planned one, a centimeter apart up to a meter more; null where none was planned. */
+    Knob larger(Run run, String key, Shown<Double> planned) {
+        return planned.isGiven() && !model.job.isFactory(run)
+                ? knob(() -> centimetresAbove(planned.orElse(0.0)), "runs", run.id(), key) : null;
+    }
+
+    private static List<String> centimetresAbove(double planned) {
+        List<String> ladder = new ArrayList<>();
+        long first = (long) Math.floor(planned / STEP_METRES + 1e-9) + 1;
+        for (long centimetres = first; centimetres <= first + 100; centimetres++) {
+            ladder.add(java.math.BigDecimal.valueOf(centimetres, 2).toPlainString() + " m");
+        }
+        return ladder;
     }
 
     /** Standard ratings below the planned one; {@code fuse} is the id of a fuse, or of a block with its outlet. */

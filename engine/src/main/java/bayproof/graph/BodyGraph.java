@@ -7,6 +7,7 @@ import bayproof.read.Vehicle;
 import bayproof.vocabulary.Need;
 import bayproof.vocabulary.Shown;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -155,5 +156,26 @@ public final class BodyGraph {
             }
         }
         return holes;
+    }
+
+    /** Whether a run begins and ends in one zone and names no way out of it. */
+    private boolean staysInside(Run run) {
+        List<String> ends = endZones(run).orElse(List.of());
+        return ends.size() == 2 && ends.get(0).equals(ends.get(1)) && run.through().orElse(List.of()).isEmpty() && holesOnRoutes(run).isEmpty();
+    }
+
+    /** Every hole a run goes through, missing where its holes are. */
+    public Shown<Collection<String>> holes(Run run) {
+        return staysInside(run) ? Shown.of(List.of()) : run.through().map(named -> {
+            Set<String> all = new LinkedHashSet<>(named);
+            all.addAll(holesOnRoutes(run));
+            return all;
+        });
+    }
+
+    /** Every zone a run passes, missing while its holes do not lead from its first zone to its last. */
+    public Shown<Set<String>> zonesOnKnownWay(Run run) {
+        return staysInside(run) ? zonesPassed(run) : passageLeads(run).then(leads -> leads ? zonesPassed(run)
+                : Shown.missing(new Need(run.path() + ".through", "the pass-throughs this run goes through, in order", run.through().atOr(run.at()))));
     }
 }

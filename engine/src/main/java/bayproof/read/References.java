@@ -36,6 +36,7 @@ final class References {
         job.passThroughs().values().forEach(hole -> two(hole.between(), hole.at(), "a zone of the vehicle sheet", zones));
         job.vehicle().connectors().values().forEach(connector -> connector.cavities().values().forEach(cavity ->
                 name(cavity.output(), cavity.at(), "an output of the vehicle sheet", job.vehicle().outputs().keySet())));
+        job.vehicle().keepOuts().values().forEach(one -> names(one.zones(), one.at(), "a zone of the vehicle sheet", zones));
         Collection<String> ends = new TreeSet<>(job.vehicle().places().keySet());
         ends.addAll(job.passThroughs().keySet());
         job.vehicle().routes().values().forEach(route -> two(route.between(), route.at(), "a place or pass-through of the vehicle sheet", ends));
@@ -53,6 +54,8 @@ final class References {
         if (job.vehicleNamed()) {
             names(run.along(), run.at(), "a route of the vehicle sheet", job.vehicle().routes().keySet());
             names(run.through(), run.at(), "a pass-through of the vehicle sheet", job.passThroughs().keySet());
+            run.near().forEach((keepOut, metres) -> name(Shown.of(keepOut), metres.atOr(run.at()), "a keep-out of the vehicle sheet",
+                    job.vehicle().keepOuts().keySet()));
         }
         if (run.insulation().isGiven()) {
             insulation(run);

@@ -128,7 +128,7 @@ public record Vehicle(@Field(key = "title", says = "what vehicle this is") Shown
                               @Field(key = "panel", says = "what the panel is made of", words = {"steel", "aluminum", "plastic", "rubber"})
                               Shown<String> panel,
                               @Field(key = "edge", says = "what guards the edge of the hole", words = {"grommet", "bushing", "rolled",
-                                  "sealed-gland", "factory-boot", "bare", "tape"}) Shown<String> edge,
+                                  "sealed-gland", "factory-boot", "added-boot", "bare", "tape"}) Shown<String> edge,
                               @Field(key = "origin", says = "whether the hole is the maker's or is drilled", words = {"factory", "drilled"})
                               Shown<String> origin,
                               @Field(key = "room", says = "whether the factory hole has room left", words = {"yes", "no"}) Shown<String> room,

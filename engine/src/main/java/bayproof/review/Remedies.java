@@ -3,6 +3,7 @@ package bayproof.review;
 import bayproof.demand.Demand;
 import bayproof.demand.Outcome;
 import bayproof.judge.Verdict;
+import bayproof.read.MergePatch;
 import bayproof.read.Tree;
 import bayproof.read.Tree.Entry;
 import bayproof.read.Tree.MapTree;
@@ -107,11 +108,19 @@ public final class Remedies {
 
     /** The change as a merge patch over the files of a job. */
     public static MapTree patch(Knob knob, String value, At at) {
-        Tree tree = new ScalarTree(value, true, at);
-        for (int i = knob.path().size() - 1; i >= 0; i--) {
-            tree = new MapTree(Map.of(knob.path().get(i), new Entry(knob.path().get(i), at, tree)), at);
+        MapTree patch = set(knob.path(), value, at);
+        for (List<String> path : knob.along()) {
+            patch = MergePatch.apply(patch, set(path, value, at));
         }
-        return new MapTree(Map.of(knob.file(), new Entry(knob.file(), at, tree)), at);
+        return new MapTree(Map.of(knob.file(), new Entry(knob.file(), at, patch)), at);
+    }
+
+    private static MapTree set(List<String> path, String value, At at) {
+        Tree tree = new ScalarTree(value, true, at);
+        for (int i = path.size() - 1; i >= 0; i--) {
+            tree = new MapTree(Map.of(path.get(i), new Entry(path.get(i), at, tree)), at);
+        }
+        return (MapTree) tree;
     }
 
     private static String filled(String say, Verdict verdict, String value) {

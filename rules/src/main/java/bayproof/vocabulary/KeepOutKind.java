@@ -1,0 +1,17 @@
+package bayproof.vocabulary;
+
+/** What runs keep away from. */
+public enum KeepOutKind {
+    FUEL("fuel"), BRAKE("brake"), EXHAUST("exhaust"), MOVING("moving"), RESTRAINT_PATH("restraint-path");
+
+    private final String word;
+
+    KeepOutKind(String word) {
+        this.word = word;
+    }
+
+    /** The word of the vehicle sheet. */
+    public String word() {
+        return word;
+    }
+}
