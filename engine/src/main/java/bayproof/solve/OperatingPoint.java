@@ -79,7 +79,7 @@ public final class OperatingPoint implements Solution {
     }
 
     /** The current of a branch, positive from its {@code from} to its {@code to}. */
-    double branchAmperes(String id) {
+    public double branchAmperes(String id) {
         return branchAmperes(wiring.branch(id));
     }
 
