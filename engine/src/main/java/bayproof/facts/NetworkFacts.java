@@ -24,6 +24,8 @@ import java.util.function.Predicate;
 
 /** Facts about volts and current: what is lost on the way to each item, and what is left at idle. */
 final class NetworkFacts {
+    private static final double PER_AMPERE = 1e6;
+
     private final Model model;
     private final Amplifiers amplifiers;
     /** States in which a drop is judged; without an alternator there is no charging. */
@@ -129,7 +131,8 @@ final class NetworkFacts {
                     return new Result(Double.NaN, "no working state " + when + ": " + item.id() + " gets less than it needs to run", null);
                 }
             }
-            double amperes = Math.abs(SupplyNetwork.amperes(point, link));
+            // A current is told from small differences of volts: what lies below a microampere is rounding.
+            double amperes = Math.rint(Math.abs(SupplyNetwork.amperes(point, link)) * PER_AMPERE) / PER_AMPERE;
             return new Result(amperes, null, () -> Model.print(amperes, Dimension.CURRENT) + " (" + when + ")");
         }
 

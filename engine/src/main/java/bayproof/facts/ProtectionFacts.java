@@ -267,7 +267,8 @@ final class ProtectionFacts {
         while (at != null && seen.add(at)) {
             List<Link> onward = feeds.onward(at, from);
             from = at.other(from);
-            at = onward.size() == 1 ? onward.get(0) : null;
+            // Behind the post of another source a fuse guards that source's conductors, not this one.
+            at = onward.size() == 1 && !feeds.isPost(from) ? onward.get(0) : null;
             if (at != null && at.kind() == Link.Kind.FUSE) {
                 return at;
             }
