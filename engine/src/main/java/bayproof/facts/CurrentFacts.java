@@ -66,13 +66,19 @@ final class CurrentFacts {
 
     private Shown<Double> share(String path, Link link, Level level, Shown<Double> base, String word) {
         Shown<Double> amperes = networks.amperes(link, level, item -> hangsOn(item, link));
-        String name = path + ".current-" + level.words().replace(' ', '-');
-        if (amperes instanceof Shown.Given<Double> given) {
-            model.numbers.put(name, given.value(), Dimension.CURRENT, given.calculation());
-        } else if (amperes instanceof Shown.Assumed<Double> assumed && assumed.bad() != null) {
-            model.numbers.put(name, assumed.bad(), Dimension.CURRENT, () -> assumed.calculation().get() + ", every window at its bad end");
+        String words = level.words().replace(' ', '-');
+        note(path + ".current-" + words, amperes, Dimension.CURRENT);
+        Shown<Double> share = share(amperes, base, word);
+        note(path + ".share-of-" + word + "-" + words, share, Dimension.RATIO);
+        return share;
+    }
+
+    private void note(String path, Shown<Double> value, Dimension dimension) {
+        if (value instanceof Shown.Given<Double> given) {
+            model.numbers.put(path, given.value(), dimension, given.calculation());
+        } else if (value instanceof Shown.Assumed<Double> assumed && assumed.bad() != null) {
+            model.numbers.put(path, assumed.bad(), dimension, () -> assumed.calculation().get() + ", every window at its bad end");
         }
-        return share(amperes, base, word);
     }
 
     private static Shown<Double> share(Shown<Double> amperes, Shown<Double> base, String word) {
