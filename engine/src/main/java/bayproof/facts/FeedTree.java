@@ -13,32 +13,38 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * The live side of the wiring seen from the batteries' positive posts: for each terminal the way back to its post.
- * Factory links are left out: their protection is the vehicle maker's.
+ * The live side of the wiring seen from the live posts of its sources, that is batteries' positive posts and the outputs
+ * of alternators and converters: for each terminal the way back to its post. Factory links are left out: their
+ * protection is the vehicle maker's.
  */
 final class FeedTree {
     private final Model model;
     /** For each terminal reached: the edge it was reached by, from the post side. */
     private final Map<String, Link> reachedBy = new LinkedHashMap<>();
     private final Map<String, String> parent = new HashMap<>();
-    private final List<Run> fromPost = new ArrayList<>();
+    private final List<Departure> departures = new ArrayList<>();
+
+    /** A run at the live post of a source. */
+    record Departure(Run run, String post, Item source) {
+    }
 
     FeedTree(Model model) {
         this.model = model;
         ArrayDeque<String> open = new ArrayDeque<>();
-        for (Item.Battery battery : model.job.itemsOf(Item.Battery.class)) {
-            String post = battery.id() + ".positive";
-            reachedBy.put(post, null);
-            open.add(post);
-        }
+        // Batteries first: what a battery feeds is told from its post even where a charger feeds it as well.
+        model.job.itemsOf(Item.Battery.class).forEach(battery -> open.add(battery.id() + ".positive"));
+        model.job.itemsOf(Item.Alternator.class).forEach(alternator -> open.add(alternator.id() + ".output"));
+        model.job.itemsOf(Item.Converter.class).forEach(converter -> open.add(converter.id() + ".out"));
+        open.forEach(post -> reachedBy.put(post, null));
         while (!open.isEmpty()) {
             String terminal = open.remove();
             for (Link link : model.wiring.at(terminal)) {
                 if (!isFeed(link)) {
                     continue;
                 }
-                if (reachedBy.get(terminal) == null && link.run() != null && !fromPost.contains(link.run())) {
-                    fromPost.add(link.run());
+                if (reachedBy.get(terminal) == null && link.run() != null
+                        && departures.stream().noneMatch(departure -> departure.run() == link.run())) {
+                    departures.add(new Departure(link.run(), terminal, model.job.itemOf(terminal)));
                 }
                 String next = link.other(terminal);
                 if (!reachedBy.containsKey(next)) {
@@ -55,16 +61,16 @@ final class FeedTree {
                 || link.kind() == Link.Kind.RUN && !model.job.isFactory(link.run()) && model.wiring.role(link.run()) == Role.FEED;
     }
 
-    /** Runs that leave a battery's positive post, in the order of the files. */
-    List<Run> runsFromPosts() {
-        return fromPost;
+    /** Runs at the live posts of sources; one that joins two posts stands here for each of them. */
+    List<Departure> departures() {
+        return departures;
     }
 
     boolean reaches(String terminal) {
         return reachedBy.containsKey(terminal);
     }
 
-    /** The end of a run nearer to the post; null when no post feeds it. */
+    /** The end of a run nearer to the post; null when no source feeds it. */
     String nearEnd(Link run) {
         if (reachedBy.get(run.to()) == run) {
             return run.from();
@@ -90,7 +96,7 @@ final class FeedTree {
         return model.wiring.at(far).stream().filter(next -> next != link && isFeed(next)).toList();
     }
 
-    /** Whether a terminal is the post of a battery. */
+    /** Whether a terminal is the live post of a source. */
     boolean isPost(String terminal) {
         return reaches(terminal) && reachedBy.get(terminal) == null;
     }

@@ -76,8 +76,16 @@ final class Ladders {
 
     /** Standard ratings below the planned one; {@code fuse} is the id of a fuse, or of a block with its outlet. */
     Knob weaker(String fuse, double planned) {
-        Supplier<List<String>> ladder = () -> model.fuses().below(planned).stream()
-                .map(rating -> Units.print(rating, Dimension.CURRENT)).toList();
+        return fuse(fuse, () -> model.fuses().below(planned));
+    }
+
+    /** The same with standard ratings above the planned one. */
+    Knob stronger(String fuse, double planned) {
+        return fuse(fuse, () -> model.fuses().above(planned));
+    }
+
+    private static Knob fuse(String fuse, Supplier<List<Double>> ratings) {
+        Supplier<List<String>> ladder = () -> ratings.get().stream().map(rating -> Units.print(rating, Dimension.CURRENT)).toList();
         int dot = fuse.indexOf('.');
         return dot < 0 ? knob(ladder, "items", fuse, "rating")
                 : knob(ladder, "items", fuse.substring(0, dot), "fuses", fuse.substring(dot + 1));

@@ -20,13 +20,20 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.BiFunction;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 
 /** Facts about volts and current: what is lost on the way to each item, and what is left at idle. */
 final class NetworkFacts {
+    private static final double PER_AMPERE = 1e6;
+
     private final Model model;
     private final Amplifiers amplifiers;
     /** States in which a drop is judged; without an alternator there is no charging. */
     private final List<State> states;
+    /** The network at both corners of what drops and currents ask for, worked out when first asked. */
+    private Solved bad;
+    private Solved good;
+    private final Map<String, Solved> relieved = new HashMap<>();
 
     NetworkFacts(Model model, Amplifiers amplifiers) {
         this.model = model;
@@ -41,6 +48,29 @@ final class NetworkFacts {
     }
 
     // drops
+
+    private void solveCorners() {
+        if (bad == null) {
+            bad = new Solved(Corner.bad(model.job.limits(), Question.DROP));
+            good = bad.corner.isWhole() ? new Solved(Corner.good(model.job.limits(), Question.DROP)) : bad;
+        }
+    }
+
+    private Solved relieved(String window) {
+        return relieved.computeIfAbsent(window, name -> new Solved(Corner.relieved(model.job.limits(), Question.DROP, name)));
+    }
+
+    /**
+     * Current of a fuse or run in the worse of the states. What is bad for a drop is bad for it too: constant-power loads
+     * draw most where they get least.
+     *
+     * @param hangs whether the current of an item passes it; one of those below its cut-off leaves no current to judge
+     */
+    Shown<Double> amperes(Link link, Level level, Predicate<Item> hangs) {
+        solveCorners();
+        return WindowedValue.of(bad.corner, good.corner, bad.amperes(link, level, hangs), good.amperes(link, level, hangs),
+                window -> relieved(window).amperes(link, level, hangs));
+    }
 
     /** The solved states of one corner. */
     private final class Solved {
@@ -74,6 +104,38 @@ final class NetworkFacts {
             return worst;
         }
 
+        /** The larger current of the states. */
+        Result amperes(Link link, Level level, Predicate<Item> hangs) {
+            if (!corner.isWhole()) {
+                return new Result(Double.NaN, null, null);
+            }
+            Result worst = null;
+            for (State state : states) {
+                Result result = amperes(link, level, state, hangs);
+                if (worst == null || result.collapse() != null || worst.collapse() == null && result.value() > worst.value()) {
+                    worst = result;
+                }
+            }
+            return worst;
+        }
+
+        private Result amperes(Link link, Level level, State state, Predicate<Item> hangs) {
+            Solution solution = solution(state, level);
+            String when = state.words() + ", " + level.words();
+            if (solution instanceof NoSolution none) {
+                return new Result(Double.NaN, "no working state " + when + ": " + none.reason(), null);
+            }
+            OperatingPoint point = (OperatingPoint) solution;
+            for (Item item : networks.get(state).powered()) {
+                if (SupplyNetwork.isDown(point, item) && hangs.test(item)) {
+                    return new Result(Double.NaN, "no working state " + when + ": " + item.id() + " gets less than it needs to run", null);
+                }
+            }
+            // A current is told from small differences of volts: what lies below a microampere is rounding.
+            double amperes = Math.rint(Math.abs(SupplyNetwork.amperes(point, link)) * PER_AMPERE) / PER_AMPERE;
+            return new Result(amperes, null, () -> Model.print(amperes, Dimension.CURRENT) + " (" + when + ")");
+        }
+
         private Result drop(Item item, Level level, State state) {
             Solution solution = solution(state, level);
             String when = state.words() + ", " + level.words();
@@ -101,11 +163,8 @@ final class NetworkFacts {
         if (powered.isEmpty()) {
             return;
         }
-        Solved bad = new Solved(Corner.bad(model.job.limits(), Question.DROP));
-        Solved good = bad.corner.isWhole() ? new Solved(Corner.good(model.job.limits(), Question.DROP)) : bad;
-        Map<String, Solved> relieved = new HashMap<>();
-        BiFunction<String, Item, Solved> alone = (window, item) -> relieved.computeIfAbsent(window,
-                name -> new Solved(Corner.relieved(model.job.limits(), Question.DROP, name)));
+        solveCorners();
+        BiFunction<String, Item, Solved> alone = (window, item) -> relieved(window);
         for (Item item : powered) {
             Shown<Double> loud = drop(bad, good, item, Level.LOUD_PROGRAMME, alone);
             Shown<Double> sine = drop(bad, good, item, Level.FULL_SINE, alone);

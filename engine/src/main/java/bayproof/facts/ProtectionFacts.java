@@ -1,11 +1,13 @@
 package bayproof.facts;
 
+import bayproof.facts.FeedTree.Departure;
 import bayproof.graph.Link;
 import bayproof.graph.Role;
 import bayproof.graph.WiringGraph;
 import bayproof.read.Item;
 import bayproof.read.Run;
 import bayproof.units.Dimension;
+import bayproof.vocabulary.ChargingRun;
 import bayproof.vocabulary.Fact;
 import bayproof.vocabulary.GuardedRun;
 import bayproof.vocabulary.Kleene;
@@ -17,19 +19,19 @@ import bayproof.vocabulary.SourceRun;
 import bayproof.vocabulary.StepDown;
 import java.util.HashSet;
 import java.util.List;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Consumer;
-import java.util.function.Supplier;
 
 /** Facts about what guards each live conductor. */
 final class ProtectionFacts {
     private final Model model;
     private final FeedTree feeds;
     private final Ladders ladders;
+    private final Ampacities ampacities;
 
     ProtectionFacts(Model model) {
         this.model = model;
+        this.ampacities = new Ampacities(model);
         this.feeds = new FeedTree(model);
         this.ladders = new Ladders(model);
     }
@@ -50,22 +52,59 @@ final class ProtectionFacts {
     // from the post to the first fuse
 
     private void sourceRuns(Consumer<Fact> facts) {
-        List<Item.Battery> batteries = model.job.itemsOf(Item.Battery.class);
-        for (Run run : feeds.runsFromPosts()) {
-            Link link = model.wiring.of(run);
-            String post = feeds.nearEnd(link);
-            Stretch stretch = toFuse(link, post, null);
-            facts.accept(new SourceRun(run.path(), run.at(), post.substring(0, post.indexOf('.')), SourceKind.BATTERY,
-                    stretch.fused, stretch.metres, stretch.sheathed, ladders.shorter(run)));
-            stretch.note(model, run.path() + ".length-to-fuse");
+        Set<String> said = new HashSet<>();
+        for (Departure departure : feeds.departures()) {
+            boolean battery = departure.source() instanceof Item.Battery;
+            // A run that joins two posts of a kind is one subject: it is judged from both ends at once.
+            if (said.add(battery + departure.run().id())) {
+                facts.accept(battery ? fromBattery(departure) : fromCharger(departure));
+            }
         }
-        if (feeds.runsFromPosts().isEmpty() && needsFeed()) {
-            String path = batteries.isEmpty() ? "supply.sources" : batteries.get(0).path();
-            Shown<Boolean> missing = Shown.missing(batteries.isEmpty()
-                    ? new Need("supply.sources", "the battery that feeds the job", model.job.planAt())
-                    : openFeed("the run that leaves " + batteries.get(0).id() + ".positive"));
-            facts.accept(new SourceRun(path, batteries.isEmpty() ? model.job.planAt() : batteries.get(0).at(),
-                    batteries.isEmpty() ? "" : batteries.get(0).id(), SourceKind.BATTERY, missing, missing.map(x -> 0.0), missing, null));
+        silentBattery(facts);
+        silentConverters(facts);
+    }
+
+    private SourceRun fromBattery(Departure departure) {
+        Run run = departure.run();
+        Stretch stretch = toFuse(model.wiring.of(run), departure.post(), null);
+        stretch.note(model, run.path() + ".length-to-fuse");
+        return new SourceRun(run.path(), run.at(), departure.source().id(), SourceKind.BATTERY,
+                stretch.fused, stretch.metres, stretch.sheathed, ladders.shorter(run));
+    }
+
+    private ChargingRun fromCharger(Departure departure) {
+        Run run = departure.run();
+        Stretch stretch = toFuse(model.wiring.of(run), departure.post(), null);
+        stretch.note(model, run.path() + ".length-from-" + departure.source().id());
+        return new ChargingRun(run.path(), run.at(), departure.source().id(), wantsFuse(departure.source()),
+                stretch.fused, stretch.metres, ladders.shorter(run));
+    }
+
+    private static Shown<Boolean> wantsFuse(Item source) {
+        return source instanceof Item.Converter converter ? converter.selfLimiting().map("no"::equals) : Shown.of(true);
+    }
+
+    private void silentBattery(Consumer<Fact> facts) {
+        if (feeds.departures().stream().anyMatch(one -> one.source() instanceof Item.Battery) || !needsFeed()) {
+            return;
+        }
+        List<Item.Battery> batteries = model.job.itemsOf(Item.Battery.class);
+        String path = batteries.isEmpty() ? "supply.sources" : batteries.get(0).path();
+        Shown<Boolean> missing = Shown.missing(batteries.isEmpty()
+                ? new Need("supply.sources", "the battery that feeds the job", model.job.planAt())
+                : openFeed("the run that leaves " + batteries.get(0).id() + ".positive"));
+        facts.accept(new SourceRun(path, batteries.isEmpty() ? model.job.planAt() : batteries.get(0).at(),
+                batteries.isEmpty() ? "" : batteries.get(0).id(), SourceKind.BATTERY, missing, missing.map(x -> 0.0), missing, null));
+    }
+
+    /** A converter whose output nobody wrote still has one. */
+    private void silentConverters(Consumer<Fact> facts) {
+        for (Item.Converter converter : model.job.itemsOf(Item.Converter.class)) {
+            if (feeds.departures().stream().noneMatch(one -> one.source() == converter)) {
+                Shown<Boolean> missing = Shown.missing(openFeed("the run that leaves " + converter.id() + ".out"));
+                facts.accept(new ChargingRun(converter.path(), converter.at(), converter.id(), wantsFuse(converter),
+                        missing, missing.map(x -> 0.0), null));
+            }
         }
     }
 
@@ -138,6 +177,11 @@ final class ProtectionFacts {
             stretch.fused = Kleene.and(stretch.fused, (link.run().to().isGiven() ? link.run().from() : link.run().to()).map(end -> true));
             return;
         }
+        if (feeds.isPost(far)) {
+            // Another source feeds the same conductor from its far end, and nothing stands between the two.
+            stretch.fused = Shown.of(false);
+            return;
+        }
         List<Link> next = feeds.onward(link, near);
         if (next.isEmpty()) {
             boolean ends = model.job.itemOf(far) != null && far.endsWith(".supply");
@@ -172,7 +216,7 @@ final class ProtectionFacts {
     private GuardedRun guarded(Run run) {
         Link link = model.wiring.of(run);
         String near = feeds.nearEnd(link);
-        Shown<Double> ampacity = ampacity(run);
+        Shown<Double> ampacity = ampacities.of(run);
         noteAmpacity(run, ampacity);
         if (near == null) {
             Shown<Boolean> unfed = Shown.missing(openFeed("the run that feeds " + run.id()));
@@ -223,7 +267,8 @@ final class ProtectionFacts {
         while (at != null && seen.add(at)) {
             List<Link> onward = feeds.onward(at, from);
             from = at.other(from);
-            at = onward.size() == 1 ? onward.get(0) : null;
+            // Behind the post of another source a fuse guards that source's conductors, not this one.
+            at = onward.size() == 1 && !feeds.isPost(from) ? onward.get(0) : null;
             if (at != null && at.kind() == Link.Kind.FUSE) {
                 return at;
             }
@@ -234,37 +279,6 @@ final class ProtectionFacts {
     private Shown<Boolean> openAhead(Link link, String near) {
         Shown<Boolean> fused = toFuse(link, near, null).fused;
         return fused.needs().isEmpty() ? Shown.of(false) : fused;
-    }
-
-    /** Ampacity of a run where it lies; a window where nobody named its metal. */
-    private Shown<Double> ampacity(Run run) {
-        return run.size().with(model.insulationCelsius(run), (size, insulation) -> insulation)
-                .with(model.ambientCelsius(run), (insulation, ambient) -> new double[] {insulation, ambient})
-                .then(heat -> ampacity(run, heat[0], heat[1]));
-    }
-
-    private Shown<Double> ampacity(Run run, double insulationCelsius, double ambientCelsius) {
-        String size = run.size().orElse("");
-        OptionalDouble copper = model.conductors().ampacityAmperes(size, run.metal().orElse("copper"), insulationCelsius, ambientCelsius);
-        if (copper.isEmpty()) {
-            return new Shown.Collapsed<>("there is no published current for " + size + " with "
-                    + Model.print(insulationCelsius, Dimension.TEMPERATURE) + " insulation");
-        }
-        Supplier<String> calculation = () -> size + ", " + run.metal().orElse("metal not named") + ", " + Model.print(insulationCelsius, Dimension.TEMPERATURE)
-                + " insulation, hottest zone " + Model.print(ambientCelsius, Dimension.TEMPERATURE) + " (33 CFR 183.425 Table 5)";
-        if (copper.getAsDouble() == 0) {
-            return new Shown.Collapsed<>(run.id() + " may carry no current at all: the hottest zone it passes, "
-                    + Model.print(ambientCelsius, Dimension.TEMPERATURE) + ", uses up its " + Model.print(insulationCelsius, Dimension.TEMPERATURE)
-                    + " insulation");
-        }
-        if (run.metal().isGiven()) {
-            return Shown.of(copper.getAsDouble(), calculation);
-        }
-        Corner bad = Corner.bad(model.job.limits(), Question.AMPACITY);
-        Corner good = Corner.good(model.job.limits(), Question.AMPACITY);
-        double low = copper.getAsDouble() * bad.window("clad-ampacity", run.path() + ".metal");
-        double high = copper.getAsDouble() * good.window("clad-ampacity", run.path() + ".metal");
-        return new Shown.Assumed<>(low, high, bayproof.vocabulary.Windows.unweighed(bad.windows()), calculation);
     }
 
     private void noteAmpacity(Run run, Shown<Double> ampacity) {
@@ -279,7 +293,7 @@ final class ProtectionFacts {
 
     private StepDown stepDown(Run run, String near) {
         Link link = model.wiring.of(run);
-        Shown<Double> ampacity = ampacity(run);
+        Shown<Double> ampacity = ampacities.of(run);
         if (near == null) {
             Shown<Boolean> unfed = Shown.missing(openFeed("the run that feeds " + run.id()));
             return new StepDown(run.path(), run.at(), unfed, unfed, unfed.map(x -> 0.0), unfed, null);

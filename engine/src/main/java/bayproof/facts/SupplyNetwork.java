@@ -86,7 +86,7 @@ final class SupplyNetwork {
                 case BODY -> corner.orWindow(((Item.GroundPoint) link.item()).bodyReturnOhms(), "body-return");
             };
             if (corner.isWhole()) {
-                builder.branch(link.kind() + " " + link.id(), link.from(), link.to(), ohms);
+                builder.branch(branch(link), link.from(), link.to(), ohms);
             }
         }
     }
@@ -286,6 +286,15 @@ final class SupplyNetwork {
             }
         }
         return Math.abs(sum);
+    }
+
+    /** Current of a run or fuse, positive from its first end to its last. */
+    static double amperes(OperatingPoint point, Link link) {
+        return point.branchAmperes(branch(link));
+    }
+
+    private static String branch(Link link) {
+        return link.kind() + " " + link.id();
     }
 
     static String volts(double volts) {

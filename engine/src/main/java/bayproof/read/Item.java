@@ -110,7 +110,8 @@ public sealed interface Item permits Item.Battery, Item.Alternator, Item.Fuse, I
                      Shown<Double> ohms,
                      @Field(key = "holder-rating", says = "most current one outlet is made for", in = Dimension.CURRENT)
                      Shown<Double> holderAmperes,
-                     @Field(key = "holder-takes", says = "largest cable size an outlet takes", size = true) Shown<String> holderTakes,
+                     @Field(key = "holder-takes", says = "largest cable size its clamps take", size = true) Shown<String> holderTakes,
+                     @Field(key = "holder-sealed", says = "whether the block keeps water out", words = {"yes", "no"}) Shown<String> holderSealed,
                      @Inline Fitting fitting) implements Item {
         @Override
         public List<String> terminals() {

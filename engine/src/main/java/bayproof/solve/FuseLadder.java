@@ -19,7 +19,7 @@ public final class FuseLadder {
     }
 
     /** Ratings above a current in amperes, the nearest first. */
-    List<Double> above(double ratingAmperes) {
+    public List<Double> above(double ratingAmperes) {
         return ratingsAmperes.stream().filter(each -> each > ratingAmperes).toList();
     }
 }

@@ -1,0 +1,115 @@
+package bayproof.facts;
+
+import bayproof.graph.Link;
+import bayproof.graph.WiringGraph;
+import bayproof.read.Item;
+import bayproof.read.Run;
+import bayproof.units.Dimension;
+import bayproof.vocabulary.Fact;
+import bayproof.vocabulary.Kleene;
+import bayproof.vocabulary.MetalOfRun;
+import bayproof.vocabulary.Need;
+import bayproof.vocabulary.ReturnPath;
+import bayproof.vocabulary.Shown;
+import java.util.List;
+import java.util.function.Consumer;
+
+/** Facts about the metal of each conductor, and about each return beside its feed. */
+final class ConductorFacts {
+    private final Model model;
+    private final FeedTree feeds;
+
+    ConductorFacts(Model model) {
+        this.model = model;
+        this.feeds = new FeedTree(model);
+    }
+
+    void collect(Consumer<Fact> facts) {
+        for (Run run : model.job.runs().values()) {
+            if (!model.job.isFactory(run) && model.wiring.role(run).isPower()) {
+                facts.accept(metal(run));
+            }
+        }
+        for (Item item : model.job.items().values()) {
+            if (item.hasTerminal("supply")) {
+                facts.accept(returnPath(item, feedOf(item.id() + ".supply", item), returnOf(item.id() + ".ground", item)));
+            } else if (item instanceof Item.Converter) {
+                facts.accept(returnPath(item, feedOf(item.id() + ".in", item), returnOf(item.id() + ".common", item)));
+            } else if (item instanceof Item.Battery && item.path().startsWith("items.") && !others(item).isEmpty()) {
+                facts.accept(returnPath(item, largestFrom(item), returnOf(item.id() + ".negative", item)));
+            }
+        }
+    }
+
+    // metal
+
+    private MetalOfRun metal(Run run) {
+        List<String> clad = model.limit("clad-metals").words();
+        List<String> may = run.metal().isGiven() ? List.of(run.metal().orElse("")) : clad;
+        Shown<Boolean> suits = Kleene.and(run.ends().from().metals().map(metals -> metals.containsAll(may)),
+                run.ends().to().metals().map(metals -> metals.containsAll(may)));
+        Shown<String> rated = run.ends().from().metals().with(run.ends().to().metals(), (from, to) ->
+                "terminals for " + String.join(", ", from) + " and for " + String.join(", ", to));
+        return new MetalOfRun(run.path(), run.at(), run.metal().map(clad::contains), suits, rated);
+    }
+
+    // return beside feed
+
+    private ReturnPath returnPath(Item item, Shown<Run> feed, Shown<Run> back) {
+        Shown<Double> share = area(back).with(area(feed), (mine, theirs) -> mine / theirs);
+        if (share.isGiven()) {
+            String working = back.orElse(null).id() + " " + back.orElse(null).size().orElse("") + " / " + feed.orElse(null).id() + " "
+                    + feed.orElse(null).size().orElse("") + ", by area";
+            model.numbers.put(item.path() + ".return-share-of-feed", share.orElse(0.0), Dimension.RATIO, () -> working);
+        }
+        return new ReturnPath(item.path(), item.at(), share, back.isGiven() ? new Ladders(model).thicker(back.orElse(null)) : null);
+    }
+
+    private Shown<Double> area(Shown<Run> run) {
+        return run.then(one -> one.size().map(size -> model.conductors().areaSquareMetres(size)));
+    }
+
+    private Shown<Run> feedOf(String terminal, Item item) {
+        List<Link> back = feeds.back(terminal);
+        return !back.isEmpty() && back.get(0).kind() == Link.Kind.RUN ? Shown.of(back.get(0).run())
+                : Shown.missing(new Need("runs", "the run that feeds " + terminal, item.at()));
+    }
+
+    /** The first conductor of the way back to a battery. */
+    private Shown<Run> returnOf(String terminal, Item item) {
+        for (Item.Battery battery : others(item)) {
+            List<Link> way = model.wiring.way(terminal, battery.id() + ".negative");
+            if (way != null && !way.isEmpty() && way.get(0).kind() == Link.Kind.RUN) {
+                return Shown.of(way.get(0).run());
+            }
+        }
+        List<Link> toBody = model.wiring.way(terminal, WiringGraph.BODY);
+        return toBody != null && !toBody.isEmpty() && toBody.get(0).kind() == Link.Kind.RUN ? Shown.of(toBody.get(0).run())
+                : Shown.missing(new Need("runs", "the way back from " + terminal, item.at()));
+    }
+
+    private List<Item.Battery> others(Item item) {
+        return model.job.itemsOf(Item.Battery.class).stream().filter(battery -> battery != item).toList();
+    }
+
+    /** The largest of the runs that leave a battery. */
+    private Shown<Run> largestFrom(Item battery) {
+        Shown<Run> largest = Shown.missing(new Need("runs", "the run that leaves " + battery.id() + ".positive", battery.at()));
+        for (FeedTree.Departure departure : feeds.departures()) {
+            if (departure.source() == battery) {
+                Run run = departure.run();
+                if (!run.size().isGiven()) {
+                    return Shown.of(run);
+                }
+                if (!largest.isGiven() || area(run) > area(largest.orElse(null))) {
+                    largest = Shown.of(run);
+                }
+            }
+        }
+        return largest;
+    }
+
+    private double area(Run run) {
+        return model.conductors().areaSquareMetres(run.size().orElse(null));
+    }
+}
