@@ -23,6 +23,8 @@ public record FactBook(List<Fact> facts, Numbers numbers) {
         new SpeakerFacts(model, amplifiers).collect(facts::add);
         new BodyFacts(model).collect(facts::add);
         new RadioFacts(model).collect(facts::add);
+        new MountFacts(model).collect(facts::add);
+        new WorkFacts(model).collect(facts::add);
         return new FactBook(List.copyOf(facts), model.numbers);
     }
 }

@@ -25,6 +25,12 @@ final class References {
         job.runs().values().forEach(this::run);
         job.plan().speakerWiring().values().forEach(this::wiring);
         job.plan().pins().values().forEach(this::pin);
+        Set<String> steps = job.plan().steps().keySet();
+        job.plan().steps().values().forEach(step -> names(step.after(), step.at(), "a step of the plan", steps));
+        if (job.vehicleNamed()) {
+            job.itemsOf(Item.Enclosure.class).forEach(box -> name(box.space(), box.at(), "a space of the vehicle sheet",
+                    job.vehicle().spaces().keySet()));
+        }
         Set<String> zones = job.vehicle().zones().keySet();
         job.vehicle().zones().values().forEach(zone -> names(zone.openTo(), zone.at(), "a zone of the vehicle sheet", zones));
         job.vehicle().places().values().forEach(place -> name(place.zone(), place.at(), "a zone of the vehicle sheet", zones));
