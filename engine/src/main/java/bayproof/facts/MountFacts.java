@@ -123,12 +123,12 @@ final class MountFacts {
     private CrashLoad crash(Item item, Fitting fitting) {
         Mount mount = fitting.mount();
         Shown<Double> mass = fitting.massKilograms();
-        double share = model.value("crash-along");
-        Shown<Double> force = mass.then(kilograms -> Shown.of(kilograms * share * GRAVITY, () -> Model.print(kilograms, Dimension.MASS)
-                + " x " + Model.print(share, Dimension.RATIO) + " of its weight"));
+        Shown<Double> share = holds(mount).with(mass, (newtons, kilograms) -> new double[] {newtons, kilograms}).then(pair ->
+                Shown.of(pair[0] / (pair[1] * GRAVITY), () -> Model.print(pair[0], Dimension.FORCE) + " / ("
+                        + Model.print(pair[1], Dimension.MASS) + " x " + GRAVITY + " m/s2)"));
         Integer planned = mount.fasteners().orElse(null);
         return new CrashLoad(item.path(), item.at(), inside(item), mass.map(kilograms -> kilograms >= model.value("crash-mass")),
-                !(mass.orElse(Double.MAX_VALUE) <= model.value("crash-mass-stop")), force, holds(mount),
+                !(mass.orElse(Double.MAX_VALUE) <= model.value("crash-mass-stop")), share,
                 planned == null ? null : Ladders.knob(() -> above(planned), "items", item.id(), "mount", "fasteners"));
     }
 
