@@ -32,6 +32,8 @@ public record FactBook(List<Fact> facts, Numbers numbers) {
         new KeepOutFacts(model).collect(facts::add);
         new RoutingFacts(model).collect(facts::add);
         new TerminationFacts(model).collect(facts::add);
+        new MountFacts(model).collect(facts::add);
+        new WorkFacts(model).collect(facts::add);
         return new FactBook(List.copyOf(facts), model.numbers);
     }
 }

@@ -30,6 +30,12 @@ final class References {
         job.plan().pins().values().forEach(this::pin);
         name(job.plan().signalGround(), job.planAt(), "a ground point of this job",
                 job.itemsOf(Item.GroundPoint.class).stream().map(Item::id).toList());
+        Set<String> steps = job.plan().steps().keySet();
+        job.plan().steps().values().forEach(step -> names(step.after(), step.at(), "a step of the plan", steps));
+        if (job.vehicleNamed()) {
+            job.itemsOf(Item.Enclosure.class).forEach(box -> name(box.space(), box.at(), "a space of the vehicle sheet",
+                    job.vehicle().spaces().keySet()));
+        }
         Set<String> zones = job.vehicle().zones().keySet();
         job.vehicle().zones().values().forEach(zone -> names(zone.openTo(), zone.at(), "a zone of the vehicle sheet", zones));
         job.vehicle().places().values().forEach(place -> name(place.zone(), place.at(), "a zone of the vehicle sheet", zones));

@@ -167,7 +167,7 @@ class LimitSweepTest {
 
     private static Evaluation scaled(Evaluation base, Spot spot, double factor) throws UnusableInput {
         String text = spot.text(base.files());
-        String number = text.replaceFirst("[^0-9.].*", "");
+        String number = text.replaceFirst("(?<=[0-9])[^0-9.].*", "");
         String other = new BigDecimal(number).multiply(BigDecimal.valueOf(factor), MathContext.DECIMAL32).toPlainString();
         return Evaluation.of(spot.saying(base.files(), other + text.substring(number.length())));
     }

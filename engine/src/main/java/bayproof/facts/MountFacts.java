@@ -1,0 +1,231 @@
+package bayproof.facts;
+
+import bayproof.read.Fitting;
+import bayproof.read.Item;
+import bayproof.read.Mount;
+import bayproof.read.Vehicle;
+import bayproof.units.Dimension;
+import bayproof.vocabulary.CooledItem;
+import bayproof.vocabulary.CrashLoad;
+import bayproof.vocabulary.EnclosureFit;
+import bayproof.vocabulary.Fact;
+import bayproof.vocabulary.Knob;
+import bayproof.vocabulary.MountedItem;
+import bayproof.vocabulary.Need;
+import bayproof.vocabulary.Shown;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeSet;
+import java.util.function.Consumer;
+
+/** Facts about how the planned items are fastened, what lies behind, how they are cooled and whether they fit. */
+final class MountFacts {
+    /** Standard gravity, NIST SP 811 appendix B. */
+    private static final double GRAVITY = 9.80665;
+    private static final double MILLIMETRES = 1000;
+    /** Far below what a tape shows; a difference of two lengths is cut off here so that 17 mm - 12 mm is 5 mm. */
+    private static final double FINEST = 1e9;
+    private static final int MOST_FASTENERS = 24;
+
+    private final Model model;
+
+    MountFacts(Model model) {
+        this.model = model;
+    }
+
+    void collect(Consumer<Fact> facts) {
+        for (Item item : model.job.items().values()) {
+            Fitting fitting = fitting(item);
+            // What the vehicle maker mounted is not judged.
+            if (fitting == null || item.path().startsWith("supply.")) {
+                continue;
+            }
+            facts.accept(mounted(item, fitting));
+            facts.accept(crash(item, fitting));
+            if (item instanceof Item.Powered || item instanceof Item.Converter) {
+                facts.accept(new CooledItem(item.path(), item.at(), fitting.clearanceMetres(),
+                        fitting.neededClearanceMetres().isGiven(), fitting.neededClearanceMetres()));
+            }
+            if (item instanceof Item.Enclosure enclosure) {
+                facts.accept(fit(enclosure));
+            }
+        }
+    }
+
+    /** What a kind of item that is mounted says of it; null for kinds that are held by what they belong to. */
+    private static Fitting fitting(Item item) {
+        if (item instanceof Item.Powered powered) {
+            return powered.fitting();
+        }
+        if (item instanceof Item.Battery battery) {
+            return battery.fitting();
+        }
+        if (item instanceof Item.FuseBlock block) {
+            return block.fitting();
+        }
+        if (item instanceof Item.Converter converter) {
+            return converter.fitting();
+        }
+        return item instanceof Item.Enclosure enclosure ? enclosure.fitting() : null;
+    }
+
+    // what lies behind
+
+    private MountedItem mounted(Item item, Fitting fitting) {
+        Mount mount = fitting.mount();
+        return new MountedItem(item.path(), item.at(),
+                mount.fastener().map(kind -> !model.limit("holeless-fasteners").words().contains(kind)), behind(mount),
+                mount.freeDepthMetres().with(mount.tipMetres(), MountFacts::difference), shorterTip(item, mount),
+                fitting.massKilograms().map(mass -> mass > model.value("heavy-part")), mount.fastener(),
+                Ladders.knob(() -> List.of("rivet-nut", "bolt-nut"), "items", item.id(), "mount", "fastener"));
+    }
+
+    /** A vital thing is named at once; anything else counts only when it is known to be harmless and somebody looked. */
+    private Shown<String> behind(Mount mount) {
+        List<String> vital = model.limit("never-behind").words();
+        List<String> harmless = model.limit("harmless-behind").words();
+        return mount.behind().then(things -> {
+            String worst = things.stream().filter(vital::contains).sorted().findFirst().orElse(null);
+            if (worst != null) {
+                return Shown.of(worst);
+            }
+            String strange = things.stream().filter(thing -> !harmless.contains(thing)).sorted().findFirst().orElse(null);
+            if (strange != null) {
+                return Shown.missing(new Need(mount.path() + ".behind", "what \"" + strange + "\" is: harmless are "
+                        + String.join(", ", harmless), mount.behind().atOr(mount.at())));
+            }
+            return mount.seenBy().map(who -> things.isEmpty() ? "nothing" : String.join(", ", new TreeSet<>(things)));
+        });
+    }
+
+    private static Knob shorterTip(Item item, Mount mount) {
+        double planned = mount.tipMetres().orElse(Double.NaN);
+        return Double.isNaN(planned) ? null : Ladders.knob(() -> millimetresBelow(planned, 0), "items", item.id(), "mount", "tip");
+    }
+
+    private static List<String> millimetresBelow(double planned, long least) {
+        List<String> ladder = new ArrayList<>();
+        for (long millimetres = (long) Math.ceil(planned * MILLIMETRES - 1e-6) - 1; millimetres >= least; millimetres--) {
+            ladder.add(millimetres + " mm");
+        }
+        return ladder;
+    }
+
+    private static double difference(double one, double other) {
+        return Math.round((one - other) * FINEST) / FINEST;
+    }
+
+    // in a crash
+
+    private CrashLoad crash(Item item, Fitting fitting) {
+        Mount mount = fitting.mount();
+        Shown<Double> mass = fitting.massKilograms();
+        Shown<Double> share = holds(mount).with(mass, (newtons, kilograms) -> new double[] {newtons, kilograms}).then(pair ->
+                Shown.of(pair[0] / (pair[1] * GRAVITY), () -> Model.print(pair[0], Dimension.FORCE) + " / ("
+                        + Model.print(pair[1], Dimension.MASS) + " x " + GRAVITY + " m/s2)"));
+        Integer planned = mount.fasteners().orElse(null);
+        return new CrashLoad(item.path(), item.at(), inside(item), mass.map(kilograms -> kilograms >= model.value("crash-mass")),
+                !(mass.orElse(Double.MAX_VALUE) <= model.value("crash-mass-stop")), share,
+                planned == null ? null : Ladders.knob(() -> above(planned), "items", item.id(), "mount", "fasteners"));
+    }
+
+    private static List<String> above(int planned) {
+        List<String> ladder = new ArrayList<>();
+        for (int count = planned + 1; count <= MOST_FASTENERS; count++) {
+            ladder.add(String.valueOf(count));
+        }
+        return ladder;
+    }
+
+    private Shown<Boolean> inside(Item item) {
+        return item.place().then(id -> {
+            Vehicle.Place place = model.job.vehicle().places().get(id);
+            return place == null ? MountFacts.<String>missing("places." + id + ".zone", "zone of the place " + id, item) : place.zone();
+        }).then(id -> {
+            Vehicle.Zone zone = model.job.vehicle().zones().get(id);
+            return zone == null ? MountFacts.<String>missing("zones." + id + ".kind", "kind of the zone " + id, item) : zone.kind();
+        }).map(kind -> model.limit("crash-zones").words().contains(kind));
+    }
+
+    private Shown<Double> holds(Mount mount) {
+        return mount.fastener().with(mount.thread(), (kind, thread) -> "holds-" + kind + "-" + thread.toLowerCase(Locale.ROOT))
+                .then(name -> model.job.limits().has(name) ? Shown.of(model.value(name))
+                        : Shown.<Double>missing(new Need(mount.path() + ".thread", "a thread that such a fastener has",
+                        mount.thread().atOr(mount.at()))))
+                .with(mount.fasteners(), (one, count) -> one * count);
+    }
+
+    // enclosures
+
+    private EnclosureFit fit(Item.Enclosure enclosure) {
+        Map<String, Shown<Double>> gaps = new LinkedHashMap<>();
+        Shown<Vehicle.Space> space = space(enclosure);
+        if (!(space instanceof Shown.Given<Vehicle.Space> given)) {
+            return new EnclosureFit(enclosure.path(), enclosure.at(), "the room left on each side", space.map(x -> 0.0), null);
+        }
+        TreeSet<String> positions = new TreeSet<>(given.value().positions().keySet());
+        positions.addAll(model.limit("seat-positions").words());
+        for (String position : positions) {
+            Vehicle.Box clear = given.value().positions().get(position);
+            if (clear == null) {
+                gaps.put("height at " + position, missing(given.value().path() + ".positions." + position,
+                        "clear size of the space with " + position, enclosure));
+            } else {
+                gaps.put("height at " + position, gap(clear.heightMetres(), enclosure.heightMetres()));
+                gaps.put("width at " + position, gap(clear.widthMetres(), enclosure.widthMetres()));
+                gaps.put("depth at " + position, gap(clear.depthMetres(), enclosure.depthMetres()));
+            }
+        }
+        return tightest(enclosure, gaps);
+    }
+
+    private static Shown<Double> gap(Shown<Double> clear, Shown<Double> outer) {
+        return clear.with(outer, (space, box) -> difference(space, box) / 2);
+    }
+
+    /** Least of the gaps; a missing one is forgiven only where a known one is too small already. */
+    private EnclosureFit tightest(Item.Enclosure enclosure, Map<String, Shown<Double>> gaps) {
+        String where = null;
+        List<Need> open = new ArrayList<>();
+        double least = Double.POSITIVE_INFINITY;
+        for (Map.Entry<String, Shown<Double>> gap : gaps.entrySet()) {
+            double known = gap.getValue().orElse(Double.POSITIVE_INFINITY);
+            if (known < least) {
+                least = known;
+                where = gap.getKey();
+            }
+            gap.getValue().needs().stream().filter(need -> !open.contains(need)).forEach(open::add);
+        }
+        Shown<Double> gap = open.isEmpty() || least < model.limit("enclosure-gap").steps().get(0).value() ? Shown.of(least) : Shown.missing(open);
+        return new EnclosureFit(enclosure.path(), enclosure.at(),
+                "the room left on each side" + (where == null ? "" : ", " + where), gap, smaller(enclosure, where));
+    }
+
+    private static Knob smaller(Item.Enclosure enclosure, String where) {
+        if (where == null) {
+            return null;
+        }
+        String side = where.substring(0, where.indexOf(' '));
+        double planned = (side.equals("height") ? enclosure.heightMetres() : side.equals("width") ? enclosure.widthMetres()
+                : enclosure.depthMetres()).orElse(0.0);
+        return Ladders.knob(() -> millimetresBelow(planned, 1), "items", enclosure.id(), side);
+    }
+
+    private Shown<Vehicle.Space> space(Item.Enclosure enclosure) {
+        return enclosure.space().then(id -> {
+            Vehicle.Space space = model.job.vehicle().spaces().get(id);
+            if (space == null) {
+                return missing("spaces." + id, "the space " + id + " in the vehicle sheet", enclosure);
+            }
+            return space.place().with(enclosure.place(), String::equals).then(same -> same ? Shown.of(space)
+                    : missing(enclosure.path() + ".place", "which place is right: the space " + id + " is at " + space.place().orElse(""), enclosure));
+        });
+    }
+
+    private static <T> Shown<T> missing(String path, String ask, Item item) {
+        return Shown.missing(new Need(path, ask, item.at()));
+    }
+}
