@@ -38,7 +38,7 @@ final class Problems {
         return "Known: " + String.join(", ", some) + (known.size() > some.size() ? ", ..." : "") + ".";
     }
 
-    private static String shortened(String word) {
+    static String shortened(String word) {
         return word.length() > 60 ? word.substring(0, 60) + "..." : word;
     }
 
