@@ -1,5 +1,6 @@
 package bayproof.read;
 
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assertions.fail;
 
@@ -15,6 +16,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -23,7 +25,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  * Damaged files: whatever happens to a job's bytes, it is judged or refused with places a person can go to, and quickly.
  */
 class ReaderRobustnessTest {
-    private static final int DAMAGED = 250;
+    private static final int DAMAGED = 150;
     /** Of the processor's time, so that a busy machine is no mistake of the reader; a sound job takes a hundredth of it. */
     private static final long MOST_NANOS = 2_000_000_000L;
     private static final ThreadMXBean CLOCK = ManagementFactory.getThreadMXBean();
@@ -48,6 +50,18 @@ class ReaderRobustnessTest {
         }
         assertTrue(readable > 0 && readable < DAMAGED, readable + " of " + DAMAGED + " could be read: the damage is of one kind only");
         Tally.count("damaged files read or refused", DAMAGED);
+    }
+
+    /** Each wrong name is compared with all that are known, which ill will could make last. */
+    @Test
+    void manyWrongNamesAreRefusedQuickly(@TempDir Path folder) throws IOException {
+        Path plan = copy("street-show", folder);
+        StringBuilder readings = new StringBuilder("bayproof: 1\nkind: readings\nreadings:\n");
+        for (int i = 0; i < 20_000; i++) {
+            readings.append("  r-").append(i).append(": { of: runs.feed-").append(i).append(".lengthy, value: 1 m }\n");
+        }
+        Files.writeString(plan.resolveSibling("readings.yaml"), readings);
+        assertFalse(isReadable(plan, plan, new byte[0]));
     }
 
     private static Path copy(String job, Path folder) throws IOException {
