@@ -5,9 +5,13 @@ import bayproof.read.Tree.ListTree;
 import bayproof.read.Tree.MapTree;
 import bayproof.read.Tree.ScalarTree;
 import bayproof.vocabulary.At;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 
@@ -33,9 +37,12 @@ public final class JobFiles {
      * @throws UnusableInput when a file cannot be read; all such files are named together
      */
     public static JobFiles read(Path plan, Path limits) throws UnusableInput {
-        MapTree planTree = TreeReader.read(plan, plan.toString());
         Problems problems = new Problems();
+        MapTree planTree = TreeReader.read(plan, plan.toString());
         checkHead(planTree, "plan", problems);
+        planTree = withTable(plan, planTree, "items", Item.KINDS.values(), problems);
+        planTree = withTable(plan, planTree, "runs", List.of(Run.class), problems);
+        planTree = withTable(plan, planTree, "pins", List.of(Plan.PinUse.class), problems);
         Map<String, MapTree> trees = new LinkedHashMap<>();
         trees.put("plan", planTree);
         trees.put("vehicle", named(plan, planTree, "vehicle", problems));
@@ -55,13 +62,37 @@ public final class JobFiles {
     }
 
     private static MapTree readBeside(Path plan, ScalarTree name, String kind, Problems problems) {
-        Path beside = plan.resolveSibling(name.text()).normalize();
-        if (!java.nio.file.Files.isRegularFile(beside)) {
-            problems.add(name.at(), "the file \"" + name.text() + "\" is not there.",
-                    "Files are looked for beside the plan; correct the name or take the line out.");
-            return empty(name.at());
+        Path beside = beside(plan, name, problems);
+        return beside == null ? empty(name.at()) : read(beside, beside.toString(), kind, problems);
+    }
+
+    /** The file that another one names, or null when it is not there. */
+    private static Path beside(Path file, ScalarTree name, Problems problems) {
+        try {
+            Path beside = file.resolveSibling(name.text()).normalize();
+            if (Files.isRegularFile(beside)) {
+                return beside;
+            }
+        } catch (InvalidPathException e) {
+            // Such a file cannot be there either.
         }
-        return read(beside, beside.toString(), kind, problems);
+        problems.add(name.at(), "the file \"" + Problems.shortened(name.text()) + "\" is not there.",
+                "Files are looked for beside the one that names them; correct the name or take the line out.");
+        return null;
+    }
+
+    /** A file with the table that stands apart in place of its name, so that nothing further on knows of tables. */
+    private static MapTree withTable(Path path, MapTree file, String key, Collection<? extends Class<?>> rows, Problems problems) {
+        if (!(file.get(key) instanceof ScalarTree name) || !name.text().toLowerCase(Locale.ROOT).endsWith(".csv")) {
+            return file;
+        }
+        Path beside = beside(path, name, problems);
+        try {
+            return file.with(key, beside == null ? empty(name.at()) : CsvReader.read(beside, beside.toString(), rows));
+        } catch (UnusableInput e) {
+            problems.addAll(e);
+            return file.with(key, empty(name.at()));
+        }
     }
 
     private static MapTree read(Path path, String name, String kind, Problems problems) {
@@ -81,7 +112,7 @@ public final class JobFiles {
         if (planTree.get("parts") instanceof ListTree list) {
             for (Tree item : list.items()) {
                 if (item instanceof ScalarTree name && !name.isEmpty()) {
-                    MapTree book = readBeside(plan, name, "parts", problems);
+                    MapTree book = book(plan, name, problems);
                     heads.putAll(book.entries());
                     if (book.get("parts") instanceof MapTree map) {
                         map.entries().forEach((id, entry) -> {
@@ -97,6 +128,19 @@ public final class JobFiles {
         }
         heads.put("parts", new Entry("parts", planTree.at(), new MapTree(parts, planTree.at())));
         return new MapTree(heads, planTree.at());
+    }
+
+    private static MapTree book(Path plan, ScalarTree name, Problems problems) {
+        Path beside = beside(plan, name, problems);
+        if (beside == null) {
+            return empty(name.at());
+        }
+        MapTree book = withTable(beside, read(beside, beside.toString(), "parts", problems), "parts", Item.KINDS.values(), problems);
+        Tree parts = book.get("parts");
+        if (parts != null && !(parts instanceof MapTree) && !(parts instanceof ScalarTree scalar && scalar.isEmpty())) {
+            problems.add(parts.at(), "\"parts\" must be a group of names, not " + parts.noun() + ".", "");
+        }
+        return book;
     }
 
     static void checkHead(MapTree tree, String kind, Problems problems) {

@@ -24,7 +24,7 @@ final class LimitsReader {
     private static final Map<String, Limit.Kind> KINDS = new TreeMap<>(Map.of("at-most", Limit.Kind.AT_MOST,
             "at-least", Limit.Kind.AT_LEAST, "between", Limit.Kind.BETWEEN, "one-of", Limit.Kind.ONE_OF,
             "none-of", Limit.Kind.NONE_OF, "window", Limit.Kind.WINDOW, "value", Limit.Kind.VALUE, "words", Limit.Kind.WORDS));
-    private static final List<String> KEYS = List.of("says", "source", "state", "others", "reason");
+    static final List<String> KEYS = List.of("says", "source", "state", "others", "reason");
 
     /** Tables of limits: what several topics use, then one table a topic. */
     private static final List<String> TABLES = List.of("limits.yaml", "limits-protection.yaml", "limits-conductors.yaml",
@@ -70,6 +70,11 @@ final class LimitsReader {
         return Defaults.LIMITS;
     }
 
+    /** The figure of a default limit as its table writes it. */
+    static String builtIn(Limit limit) {
+        return text(((MapTree) Defaults.TREE.get(limit.name())).get(word(limit.kind())));
+    }
+
     /** The default limits with a shop's figures put over them. */
     static Limits withShop(MapTree shopFile, Problems problems) {
         Tree given = shopFile.get("limits");
@@ -113,7 +118,7 @@ final class LimitsReader {
         return limits;
     }
 
-    private static String word(Limit.Kind kind) {
+    static String word(Limit.Kind kind) {
         return KINDS.entrySet().stream().filter(entry -> entry.getValue() == kind).findFirst().orElseThrow().getKey();
     }
 

@@ -8,7 +8,11 @@ import org.apache.commons.text.similarity.LevenshteinDistance;
 
 /** Collects the mistakes of all files of a job, so that they can be named together. */
 final class Problems {
+    /** So many names are looked for among those known; a file with more mistakes is not the one that was meant. */
+    private static final int MOST_SUGGESTIONS = 100;
+
     private final List<Problem> found = new ArrayList<>();
+    private int suggestions;
 
     void add(At at, String what, String fix) {
         found.add(new Problem(at, what, fix));
@@ -20,7 +24,8 @@ final class Problems {
 
     /** A name that is none of those known; the nearest ones are suggested. */
     void unknown(At at, String noun, String word, Collection<String> known) {
-        add(at, "\"" + shortened(word) + "\" is not " + noun + ".", suggestion(word, known));
+        suggestions++;
+        add(at, "\"" + shortened(word) + "\" is not " + noun + ".", suggestions > MOST_SUGGESTIONS ? "" : suggestion(word, known));
     }
 
     static String suggestion(String word, Collection<String> known) {
@@ -38,7 +43,7 @@ final class Problems {
         return "Known: " + String.join(", ", some) + (known.size() > some.size() ? ", ..." : "") + ".";
     }
 
-    private static String shortened(String word) {
+    static String shortened(String word) {
         return word.length() > 60 ? word.substring(0, 60) + "..." : word;
     }
 

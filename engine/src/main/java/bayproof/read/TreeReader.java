@@ -65,31 +65,12 @@ public final class TreeReader {
      * @throws UnusableInput when it cannot be read or is not sound YAML or JSON
      */
     public static MapTree read(Path path, String name) throws UnusableInput {
-        byte[] bytes;
-        try (InputStream in = Files.newInputStream(path)) {
-            bytes = in.readNBytes(MOST_BYTES + 1);
-        } catch (IOException e) {
-            throw refuse(name, 1, 1, "this file cannot be read (" + reason(e) + ").", "Check its name and place.");
-        }
-        return read(bytes, name);
+        return read(bytes(path, name), name);
     }
 
     /** Reads the bytes of a file; see {@link #read(Path, String)}. */
     public static MapTree read(byte[] bytes, String name) throws UnusableInput {
-        if (bytes.length > MOST_BYTES) {
-            throw refuse(name, 1, 1, "this file is larger than " + MOST_BYTES / 1024 / 1024 + " MiB.",
-                    "A job's file is much smaller; check that it is the right one.");
-        }
-        String text;
-        try {
-            text = StandardCharsets.UTF_8.newDecoder().onMalformedInput(CodingErrorAction.REPORT)
-                    .onUnmappableCharacter(CodingErrorAction.REPORT).decode(ByteBuffer.wrap(bytes)).toString();
-        } catch (CharacterCodingException e) {
-            throw refuse(name, 1, 1, "this file is not UTF-8 text.", "Save it as UTF-8.");
-        }
-        if (text.startsWith("\uFEFF")) {
-            text = text.substring(1);
-        }
+        String text = text(bytes, name, "Save it as UTF-8.");
         TreeReader reader = new TreeReader(name);
         Tree tree = name.endsWith(".json") ? reader.json(text) : reader.yaml(text);
         if (!reader.problems.isEmpty()) {
@@ -99,6 +80,31 @@ public final class TreeReader {
             return map;
         }
         throw refuse(name, 1, 1, "this file holds no keys.", "Begin it with \"bayproof: 1\".");
+    }
+
+    /** The bytes of a file, of which no more are read than is sound. */
+    static byte[] bytes(Path path, String name) throws UnusableInput {
+        try (InputStream in = Files.newInputStream(path)) {
+            return in.readNBytes(MOST_BYTES + 1);
+        } catch (IOException e) {
+            throw refuse(name, 1, 1, "this file cannot be read (" + reason(e) + ").", "Check its name and place.");
+        }
+    }
+
+    /** The text of a file without its byte order mark. */
+    static String text(byte[] bytes, String name, String fix) throws UnusableInput {
+        if (bytes.length > MOST_BYTES) {
+            throw refuse(name, 1, 1, "this file is larger than " + MOST_BYTES / 1024 / 1024 + " MiB.",
+                    "A job's file is much smaller; check that it is the right one.");
+        }
+        String text;
+        try {
+            text = StandardCharsets.UTF_8.newDecoder().onMalformedInput(CodingErrorAction.REPORT)
+                    .onUnmappableCharacter(CodingErrorAction.REPORT).decode(ByteBuffer.wrap(bytes)).toString();
+        } catch (CharacterCodingException e) {
+            throw refuse(name, 1, 1, "this file is not UTF-8 text.", fix);
+        }
+        return text.startsWith("\uFEFF") ? text.substring(1) : text;
     }
 
     private static String reason(IOException e) {

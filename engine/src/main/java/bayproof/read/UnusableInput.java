@@ -9,7 +9,7 @@ public final class UnusableInput extends Exception {
     private final transient List<Problem> problems;
 
     public UnusableInput(List<Problem> problems) {
-        super(problems.stream().map(Problem::toString).collect(Collectors.joining("\n")));
+        super(problems.stream().sorted().distinct().map(Problem::toString).collect(Collectors.joining("\n")));
         this.problems = problems.stream().sorted().distinct().toList();
     }
 
