@@ -197,7 +197,7 @@ final class GroundFacts {
         Shown<Double> offset = landing.with(model.job.plan().signalGround(), (point, signal) -> new String[] {point, signal + ".stud"})
                 .then(pair -> pair[0].equals(pair[1]) ? Shown.of(0.0, () -> "the same point") : offset(item, pair[0], pair[1]));
         note(item.path() + ".ground-offset", offset, Dimension.VOLTAGE);
-        return new SignalReturn(item.path(), item.at(), offset, landing);
+        return new SignalReturn(item.path(), item.at(), offset);
     }
 
     /** The last terminal before the body on the way back of an item. */
@@ -230,8 +230,9 @@ final class GroundFacts {
                 new ReturnNetwork(model, amplifiers, Corner.bad(model.job.limits(), Question.DROP)));
         ReturnNetwork good = networks.computeIfAbsent("good", key -> bad.corner().isWhole()
                 ? new ReturnNetwork(model, amplifiers, Corner.good(model.job.limits(), Question.DROP)) : bad);
-        return WindowedValue.of(bad.corner(), good.corner(), value.apply(bad), value.apply(good), window -> value.apply(
-                networks.computeIfAbsent(window, name -> new ReturnNetwork(model, amplifiers, Corner.relieved(model.job.limits(), Question.DROP, name)))));
+        return WindowedValue.of(bad.corner(), good.corner(), value.apply(bad), value.apply(good),
+                window -> value.apply(networks.computeIfAbsent(window, name ->
+                        new ReturnNetwork(model, amplifiers, Corner.relieved(model.job.limits(), Question.DROP, name)))));
     }
 
     private void note(String path, Shown<Double> value, Dimension dimension) {
@@ -332,8 +333,8 @@ final class GroundFacts {
             return new Shown.Assumed<>(assumed.bad() == null ? null : assumed.bad() / most, assumed.good() / most, assumed.windows(),
                     () -> assumed.calculation().get() + ", over an ampacity of " + Model.print(most, Dimension.CURRENT));
         }
-        return amperes.then(value -> Shown.of(value / most, () -> Model.print(value, Dimension.CURRENT) + " of the job into the body, over an ampacity of "
-                + Model.print(most, Dimension.CURRENT)));
+        return amperes.then(value -> Shown.of(value / most, () -> Model.print(value, Dimension.CURRENT)
+                + " of the job into the body, over an ampacity of " + Model.print(most, Dimension.CURRENT)));
     }
 
     /** The maker's strap is judged by the metal it is said to have: a window would only blur what a look settles. */

@@ -5,7 +5,6 @@ package bayproof.vocabulary;
  *
  * @param offsetVolts volts between that point and the signal ground at loud programme, in the worse of the states charging
  *                    full and on battery; 0 where it is the same point
- * @param point       where it returns to, for the report
  */
-public record SignalReturn(String subject, At at, Shown<Double> offsetVolts, Shown<String> point) implements Fact {
+public record SignalReturn(String subject, At at, Shown<Double> offsetVolts) implements Fact {
 }
