@@ -20,13 +20,19 @@ enum Question {
             Map.entry("alternator-set-point", End.LOW),
             Map.entry("efficiency-class-d", End.LOW),
             Map.entry("efficiency-class-ab", End.LOW))),
-    /** What is left at idle: bad is a weak source and a hungry load. */
+    /**
+     * What is left at idle: bad is a weak source and a hungry load. A second battery that takes much is one; and a converter at its
+     * limit draws the more the higher that battery holds its output.
+     */
     BALANCE(Map.ofEntries(
             Map.entry("conductor-metal", End.HIGH),
             Map.entry("conductor-warming", End.HIGH),
             Map.entry("joint-resistance", End.HIGH),
             Map.entry("fuse-resistance", End.HIGH),
             Map.entry("body-return", End.HIGH),
+            Map.entry("battery-rest", End.HIGH),
+            Map.entry("battery-resistance", End.LOW),
+            Map.entry("battery-acceptance", End.HIGH),
             Map.entry("alternator-idle-share", End.LOW),
             Map.entry("alternator-set-point", End.LOW),
             Map.entry("efficiency-class-d", End.LOW),

@@ -7,9 +7,11 @@ import bayproof.read.Tree.ScalarTree;
 import bayproof.vocabulary.At;
 import java.util.Collection;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
 
 /** Binds the files of a job to records and checks that every name that one value refers to exists. */
@@ -25,6 +27,7 @@ public final class JobReader {
     private final Map<String, Vehicle.PassThrough> passThroughs = new LinkedHashMap<>();
     private final Map<String, Item.Harness> book = new LinkedHashMap<>();
     private final MapTree parts;
+    private final Set<String> partsInUse = new HashSet<>();
     private Vehicle vehicle;
 
     private JobReader(JobFiles files) {
@@ -120,15 +123,16 @@ public final class JobReader {
         if (own.get("part") instanceof ScalarTree name && !name.isEmpty()) {
             if (parts.get(name.text()) instanceof MapTree part) {
                 whole = part.overlaidBy(own);
+                partsInUse.add(name.text());
             } else {
                 problems.unknown(name.at(), "a part of the parts books this plan names", name.text(), parts.entries().keySet());
                 return null;
             }
         }
-        return bindItem(whole, path + "." + entry.key(), entry.keyAt());
+        return bindItem(whole, path + "." + entry.key(), entry.keyAt(), binder);
     }
 
-    private Item bindItem(MapTree whole, String path, At at) {
+    private Item bindItem(MapTree whole, String path, At at, Binder with) {
         Tree kind = whole.get("kind");
         if (!(kind instanceof ScalarTree word) || word.isEmpty()) {
             problems.add(at, "nothing says what kind of thing \"" + path.substring(path.lastIndexOf('.') + 1) + "\" is.",
@@ -140,7 +144,7 @@ public final class JobReader {
             problems.unknown(word.at(), "a kind of item", word.text(), Item.KINDS.keySet());
             return null;
         }
-        return binder.group(type, new MapTree(whole.without("kind").without("part").entries(), at), path, at);
+        return with.group(type, new MapTree(whole.without("kind").without("part").entries(), at), path, at);
     }
 
     private void readPassThroughs(Tree ofVehicle, Tree ofPlan, boolean vehicleNamed) {
@@ -164,12 +168,19 @@ public final class JobReader {
                 "pass-throughs." + entry.key(), entry.keyAt())));
     }
 
+    /** What the book holds beside the parts in use is not part of the job, but a mistake in it is one all the same. */
     private void readBook() {
+        Binder apart = new Binder(problems, new Readings());
         for (Entry part : parts.entries().values()) {
+            if (part.value() instanceof MapTree map && map.get("part") != null) {
+                problems.add(map.entries().get("part").keyAt(), "a part cannot name another part.", "Write its values themselves.");
+            }
             if (part.value() instanceof MapTree map && map.get("kind") instanceof ScalarTree kind && kind.text().equals("harness")) {
-                book.put(part.key(), (Item.Harness) bindItem(map, "parts." + part.key(), part.keyAt()));
-            } else if (!(part.value() instanceof MapTree)) {
+                book.put(part.key(), (Item.Harness) bindItem(map, "parts." + part.key(), part.keyAt(), binder));
+            } else if (!(part.value() instanceof MapTree map)) {
                 problems.add(part.keyAt(), "a part is a group of keys.", "");
+            } else if (!partsInUse.contains(part.key())) {
+                bindItem(map, "parts." + part.key(), part.keyAt(), apart);
             }
         }
     }
