@@ -2,6 +2,7 @@ package bayproof.read;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bayproof.read.Tree.Entry;
 import bayproof.read.Tree.MapTree;
@@ -87,7 +88,7 @@ class UnusedFieldsTest {
     void aFieldThatIsAskedForIsSeen() {
         JavaClass run = MAIN.get(Run.class);
         assertFalse(UNUSED.contains("Run.length") || UNUSED.contains("Run.from"));
-        assertEquals(true, isAskedFor(run, "lengthMetres"));
-        assertEquals(true, isAskedFor(MAIN.get(Item.Amplifier.class), "minimumVolts"));
+        assertTrue(isAskedFor(run, "lengthMetres"));
+        assertTrue(isAskedFor(MAIN.get(Item.Amplifier.class), "minimumVolts"));
     }
 }
