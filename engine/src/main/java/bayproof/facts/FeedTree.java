@@ -42,8 +42,7 @@ final class FeedTree {
                 if (!isFeed(link)) {
                     continue;
                 }
-                if (reachedBy.get(terminal) == null && link.run() != null
-                        && departures.stream().noneMatch(departure -> departure.run() == link.run())) {
+                if (reachedBy.get(terminal) == null && link.run() != null) {
                     departures.add(new Departure(link.run(), terminal, model.job.itemOf(terminal)));
                 }
                 String next = link.other(terminal);
