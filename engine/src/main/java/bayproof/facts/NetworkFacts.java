@@ -179,7 +179,8 @@ final class NetworkFacts {
     }
 
     private Shown<Double> drop(Solved bad, Solved good, Item item, Level level, BiFunction<String, Item, Solved> alone) {
-        return WindowedValue.of(bad.corner, good.corner, bad.drop(item, level), good.drop(item, level),
+        double allowance = cornerAllowance(Question.DROP);
+        return WindowedValue.of(bad.corner, good.corner, bad.drop(item, level).moved(allowance), good.drop(item, level).moved(-allowance),
                 window -> alone.apply(window, item).drop(item, level));
     }
 
@@ -208,6 +209,21 @@ final class NetworkFacts {
         return worst == null ? null : new Ladders(model).thicker(worst.run());
     }
 
+    /**
+     * How far a value may lie outside its two corners, as a share of it. With several sources what is bad for one is
+     * good for another, and every joint would need a corner of its own; the two ends are moved apart by this instead.
+     */
+    double cornerAllowance(Question question) {
+        List<Item.Battery> batteries = model.job.itemsOf(Item.Battery.class);
+        boolean joined = batteries.stream().anyMatch(one -> batteries.stream().anyMatch(other ->
+                one != other && model.joined(one.id() + ".positive", other.id() + ".positive")));
+        if (joined) {
+            return model.value("corner-allowance-joined-batteries");
+        }
+        return question == Question.BALANCE && !model.job.itemsOf(Item.Converter.class).isEmpty()
+                ? model.value("corner-allowance-converter") : 0;
+    }
+
     // balance at idle
 
     private void balance(Consumer<Fact> facts) {
@@ -216,7 +232,8 @@ final class NetworkFacts {
             Result atBad = balance(alternator, bad);
             Corner good = Corner.good(model.job.limits(), Question.BALANCE);
             Result atGood = bad.isWhole() ? balance(alternator, good) : atBad;
-            Shown<Double> left = WindowedValue.of(bad, good, atBad, atGood,
+            double allowance = cornerAllowance(Question.BALANCE);
+            Shown<Double> left = WindowedValue.of(bad, good, atBad.moved(-allowance), atGood.moved(allowance),
                     window -> balance(alternator, Corner.relieved(model.job.limits(), Question.BALANCE, window)));
             note(alternator.path() + ".balance-at-idle", left, Dimension.CURRENT);
             facts.accept(new ChargeSource(alternator.path(), alternator.at(), SourceKind.ALTERNATOR, left));

@@ -19,6 +19,10 @@ final class WindowedValue {
      * @param calculation writes the formula with its numbers put in
      */
     record Result(double value, String collapse, Supplier<String> calculation) {
+        /** The same with the value moved by a share of its size. */
+        Result moved(double share) {
+            return share == 0 || collapse != null ? this : new Result(value + share * Math.abs(value), null, calculation);
+        }
     }
 
     private WindowedValue() {

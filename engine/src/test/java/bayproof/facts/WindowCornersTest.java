@@ -16,12 +16,15 @@ import bayproof.read.Tree.MapTree;
 import bayproof.read.TreeReader;
 import bayproof.read.UnusableInput;
 import bayproof.solve.OperatingPoint;
+import bayproof.solve.Solution;
 import bayproof.support.Jobs;
 import bayproof.support.Tally;
 import bayproof.vocabulary.Window;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import java.util.Set;
 import java.util.function.Function;
@@ -93,49 +96,59 @@ class WindowCornersTest {
         Job job = JobReader.bind(files);
         Model model = new Model(job);
         Amplifiers amplifiers = new Amplifiers(model);
-        for (Item item : job.items().values().stream().filter(one -> one.hasTerminal("supply")).toList()) {
-            for (Level level : List.of(Level.LOUD_PROGRAMME, Level.FULL_SINE)) {
-                check(title + ", drop of " + item.id() + " at " + level.words(), job, Question.DROP, corner -> drop(model, amplifiers, corner, item, level));
-            }
-        }
         NetworkFacts facts = new NetworkFacts(model, amplifiers);
+        check(title, job, facts, Question.DROP, corner -> drops(model, amplifiers, corner));
         for (Item.Alternator alternator : job.itemsOf(Item.Alternator.class)) {
-            check(title + ", what " + alternator.id() + " leaves at idle", job, Question.BALANCE, corner -> facts.balance(alternator, corner));
+            check(title, job, facts, Question.BALANCE, corner -> Map.of("what " + alternator.id() + " leaves at idle", facts.balance(alternator, corner)));
         }
     }
 
-    /** The volts lost in the worse of the two states, as the rules get them. */
-    private static Result drop(Model model, Amplifiers amplifiers, Corner corner, Item item, Level level) {
+    /** For each item and level the volts lost in the worse of the two states, as the rules get them. */
+    private static Map<String, Result> drops(Model model, Amplifiers amplifiers, Corner corner) {
         boolean charges = !model.job.itemsOf(Item.Alternator.class).isEmpty();
         List<SupplyNetwork> networks = (charges ? List.of(State.ON_BATTERY, State.CHARGING_FULL) : List.of(State.ON_BATTERY)).stream()
                 .map(state -> new SupplyNetwork(model, amplifiers, corner, state)).toList();
-        if (!corner.isWhole()) {
-            return new Result(Double.NaN, null, null);
+        Map<String, Result> drops = new LinkedHashMap<>();
+        for (Level level : List.of(Level.LOUD_PROGRAMME, Level.FULL_SINE)) {
+            List<Solution> solutions = corner.isWhole() ? networks.stream().map(network -> network.solve(level)).toList() : List.of();
+            for (Item item : model.job.items().values()) {
+                if (item.hasTerminal("supply")) {
+                    drops.put("drop of " + item.id() + " at " + level.words(), worst(item, networks, solutions));
+                }
+            }
         }
+        return drops;
+    }
+
+    private static Result worst(Item item, List<SupplyNetwork> networks, List<Solution> solutions) {
         double worst = Double.NEGATIVE_INFINITY;
-        for (SupplyNetwork network : networks) {
-            if (!(network.solve(level) instanceof OperatingPoint point) || SupplyNetwork.isDown(point, item)) {
+        for (int i = 0; i < solutions.size(); i++) {
+            if (!(solutions.get(i) instanceof OperatingPoint point) || SupplyNetwork.isDown(point, item)) {
                 return new Result(Double.NaN, "no working state", null);
             }
-            worst = Math.max(worst, network.lostVolts(point, item));
+            worst = Math.max(worst, networks.get(i).lostVolts(point, item));
         }
         return new Result(worst, null, null);
     }
 
-    private void check(String title, Job job, Question question, Function<Corner, Result> value) {
+    private void check(String title, Job job, NetworkFacts facts, Question question, Function<Corner, Map<String, Result>> values) {
         Corner bad = Corner.bad(job.limits(), question);
-        Result atBad = value.apply(bad);
+        Map<String, Result> atBad = values.apply(bad);
         if (!bad.isWhole() || bad.windows().isEmpty()) {
             return;
         }
-        Result atGood = value.apply(Corner.good(job.limits(), question));
+        Map<String, Result> atGood = values.apply(Corner.good(job.limits(), question));
         for (ToDoubleFunction<Limit> point : points(bad, question)) {
-            Result inside = value.apply(Corner.inside(job.limits(), point));
-            drawn++;
-            if (inside.collapse() != null ? atBad.collapse() == null
-                    : atGood.collapse() != null || !isBetween(inside.value(), atGood.value(), atBad, question)) {
-                outside.add(title + ": " + text(inside) + " is not between " + text(atGood) + " and " + text(atBad));
-            }
+            values.apply(Corner.inside(job.limits(), point)).forEach((what, inside) ->
+                    compare(title + ", " + what, question, facts.cornerAllowance(question), inside, atGood.get(what), atBad.get(what)));
+        }
+    }
+
+    private void compare(String title, Question question, double allowance, Result inside, Result atGood, Result atBad) {
+        drawn++;
+        if (inside.collapse() != null ? atBad.collapse() == null
+                : atGood.collapse() != null || !isBetween(inside.value(), atGood.value(), atBad, question, allowance)) {
+            outside.add(title + ": " + text(inside) + " is not between " + text(atGood) + " and " + text(atBad));
         }
     }
 
@@ -154,11 +167,12 @@ class WindowCornersTest {
         return points;
     }
 
-    private static boolean isBetween(double value, double good, Result bad, Question question) {
+    private static boolean isBetween(double value, double good, Result bad, Question question, double allowance) {
         // Turned so that bad is high: a large drop, little left at idle.
         double sign = question == Question.DROP ? 1 : -1;
         double slack = ROUNDING * Math.max(1, Math.abs(value));
-        return sign * value >= sign * good - slack && (bad.collapse() != null || sign * value <= sign * bad.value() + slack);
+        return sign * value >= sign * good - allowance * Math.abs(good) - slack
+                && (bad.collapse() != null || sign * value <= sign * bad.value() + allowance * Math.abs(bad.value()) + slack);
     }
 
     private static String text(Result result) {
