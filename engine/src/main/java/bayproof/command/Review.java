@@ -7,15 +7,18 @@ import bayproof.judge.RuleInfo;
 import bayproof.read.Job;
 import bayproof.read.JobFiles;
 import bayproof.read.JobReader;
+import bayproof.read.Sheet;
 import bayproof.read.UnusableInput;
 import bayproof.report.JsonReview;
 import bayproof.report.Paper;
 import bayproof.report.SincePage;
+import bayproof.report.SheetPage;
 import bayproof.report.Standing;
 import bayproof.report.TextReview;
 import bayproof.report.TimingPage;
 import bayproof.review.Evaluation;
 import bayproof.review.Focus;
+import bayproof.review.SheetReview;
 import bayproof.review.Since;
 import bayproof.review.Timing;
 import java.nio.file.Files;
@@ -31,6 +34,7 @@ import java.util.stream.Collectors;
 /** The command that judges a plan. */
 final class Review {
     private static final List<String> FORMS = List.of("text", "json");
+    private static final List<String> PLAN_ONLY = List.of("--gate", "--at-least", "--limits", "--all", "--topic", "--item", "--zone", "--since");
     private static final List<String> COLORS = List.of("auto", "never", "always");
 
     private Review() {
@@ -44,17 +48,25 @@ final class Review {
         String plan = order.subject();
         String limits = order.word("--limits", null);
         Timing timing = new Timing();
-        Evaluation evaluation = evaluate(plan, limits, timing);
+        Evaluation evaluation;
+        try {
+            evaluation = evaluate(plan, limits, timing);
+        } catch (UnusableInput e) {
+            String kind = kind(plan);
+            if (!Sheet.KINDS.contains(kind)) {
+                throw e;
+            }
+            return alone(order, kind, form, timing);
+        }
         if (JobReader.isEmpty(evaluation.job())) {
             throw new WrongUse("There is nothing to judge: " + plan + " names no item and no run.",
                     "Write at least one, such as \"items: { amp: { kind: amplifier } }\".");
         }
         Focus focus = focus(order, evaluation.job());
         String other = order.word("--since", null);
-        Evaluation before = other == null ? null : before(other, limits);
         Standing standing = Standing.of(evaluation, gate, threshold);
         timing.ended("remedies");
-        Since since = before == null ? null : Since.of(before, evaluation);
+        Since since = other == null ? null : Since.of(before(other, limits), evaluation);
         if (focus != null) {
             standing = standing.narrowed(focus);
             since = since == null ? null : since.narrowed(focus);
@@ -68,6 +80,32 @@ final class Review {
         }
         timing.ended("report");
         return new Reply(standing.counts() ? Reply.COUNTS : Reply.CLEAR, page, order.has("--timing") ? TimingPage.of(timing).text() : "");
+    }
+
+    /** The kind of file that cannot be used as a plan; a plan where nobody can tell. */
+    private static String kind(String file) throws WrongUse {
+        try {
+            return Sheet.kindOf(file(file));
+        } catch (UnusableInput e) {
+            return "plan";
+        }
+    }
+
+    /** A parts book or vehicle sheet without a plan: what data it lacks. */
+    private static Reply alone(Order order, String kind, String form, Timing timing) throws WrongUse, UnusableInput {
+        for (String option : PLAN_ONLY) {
+            if (order.has(option)) {
+                throw new WrongUse(option + " belongs to a plan, and " + order.subject() + " says it is of kind \"" + kind + "\".",
+                        "Leave it out, or name a plan that uses this file.");
+            }
+        }
+        Sheet sheet = Sheet.read(file(order.subject()), kind);
+        timing.ended("reading");
+        SheetReview review = SheetReview.of(sheet);
+        timing.ended("trying");
+        String page = form.equals("json") ? SheetPage.json(review, order.subject()) : SheetPage.text(review, order.subject()).text();
+        timing.ended("report");
+        return new Reply(review.counts() ? Reply.COUNTS : Reply.CLEAR, page, order.has("--timing") ? TimingPage.of(timing).text() : "");
     }
 
     private static String text(Standing standing, Since since, Order order, Gate gate) {

@@ -14,7 +14,7 @@ import java.util.TreeSet;
 
 /** Binds the files of a job to records and checks that every name that one value refers to exists. */
 public final class JobReader {
-    private static final List<String> BOOK_KEYS = List.of("bayproof", "kind", "version", "date", "parts");
+    static final List<String> BOOK_KEYS = List.of("bayproof", "kind", "version", "date", "parts");
 
     private final Problems problems = new Problems();
     private final Readings readings = new Readings();
@@ -69,6 +69,10 @@ public final class JobReader {
     }
 
     private void checkKeys(MapTree tree, List<String> known) {
+        checkKeys(tree, known, problems);
+    }
+
+    static void checkKeys(MapTree tree, List<String> known, Problems problems) {
         tree.entries().values().stream().filter(entry -> !known.contains(entry.key()))
                 .forEach(entry -> problems.unknown(entry.keyAt(), "a key that is known here", entry.key(), known));
     }
@@ -84,7 +88,7 @@ public final class JobReader {
     }
 
     /** The vehicle sheet without its sources, which are items and bound like them. */
-    private static MapTree withoutSources(MapTree vehicleTree) {
+    static MapTree withoutSources(MapTree vehicleTree) {
         return vehicleTree.get("supply") instanceof MapTree supply
                 ? vehicleTree.with("supply", supply.without("sources")) : vehicleTree;
     }
@@ -129,6 +133,11 @@ public final class JobReader {
     }
 
     private Item bindItem(MapTree whole, String path, At at) {
+        return bindItem(binder, problems, whole, path, at);
+    }
+
+    /** An item from all that is said of it; null, with a problem noted, where it does not say what kind it is. */
+    static Item bindItem(Binder binder, Problems problems, MapTree whole, String path, At at) {
         Tree kind = whole.get("kind");
         if (!(kind instanceof ScalarTree word) || word.isEmpty()) {
             problems.add(at, "nothing says what kind of thing \"" + path.substring(path.lastIndexOf('.') + 1) + "\" is.",

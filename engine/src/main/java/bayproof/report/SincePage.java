@@ -69,8 +69,12 @@ public final class SincePage {
         if (verdict == null) {
             return outside == null ? "not there." : "does not apply: " + outside + ".";
         }
-        return Rest.word(verdict.outcome()).replace(" as planned", "").replace(" yet", "") + " ("
-                + verdict.weight().name() + "): " + Plain.sentence(verdict.because());
+        String weight = switch (verdict.outcome()) {
+            case BROKEN -> ", " + verdict.weight().name();
+            case UNSHOWN -> ", could weigh " + verdict.weight().name();
+            default -> "";
+        };
+        return Rest.word(verdict.outcome()).replace(" as planned", "").replace(" yet", "") + weight + ". " + Plain.sentence(verdict.because());
     }
 
     private static String words(Change change) {

@@ -83,7 +83,7 @@ class PrintTest {
             case AREA, VOLUME -> 1e-9;
             case CHARGE -> 3.6e-3;
             case RATIO -> 1e-5;
-            case TORQUE, TEMPERATURE, FREQUENCY -> 1e-3;
+            case TORQUE, TEMPERATURE, FREQUENCY, FORCE -> 1e-3;
         };
         assertEquals(quantity.si(), back.si(), 0.00501 * Math.abs(quantity.si()) + smallestStep / 2, printed);
         assertEquals(printed, Units.print(back.si(), back.dimension()), "printing again changes nothing");
