@@ -110,6 +110,8 @@ public record Sheet(String kind, MapTree tree, List<Entry> entries) {
         for (Gap gap : gaps(VEHICLE, Gaps.of(vehicle, plain, "", "", tree.at()))) {
             section(bySection, gap.key()).add(gap);
         }
+        absent(bySection, tree, tree.get("pass-throughs"), "pass-throughs", "holes between zones");
+        absent(bySection, tree, tree.get("supply") instanceof MapTree supply ? supply.get("sources") : null, "supply.sources", "battery and alternator of the vehicle");
         Map<String, Vehicle.PassThrough> holes = new LinkedHashMap<>();
         if (tree.get("pass-throughs") instanceof MapTree map) {
             for (Tree.Entry hole : map.entries().values()) {
@@ -130,6 +132,13 @@ public record Sheet(String kind, MapTree tree, List<Entry> entries) {
             entries.add(new Entry(name, "section", written == null ? tree.at() : written.keyAt(), bySection.getOrDefault(name, List.of())));
         }
         return entries;
+    }
+
+    /** Two groups that are bound apart from the rest of the sheet and are missed all the same. */
+    private static void absent(Map<String, List<Gap>> bySection, MapTree tree, Tree group, String path, String ask) {
+        if (group == null) {
+            section(bySection, path).add(new Gap(VEHICLE, path, path, ask, tree.at()));
+        }
     }
 
     private static List<Gap> section(Map<String, List<Gap>> bySection, String path) {

@@ -31,7 +31,7 @@ class SinceTest {
         String alone = Main.run("review", far).out();
         assertTrue(reply.out().startsWith(alone), "the review itself stays");
         String section = reply.out().substring(alone.length());
-        assertTrue(section.replaceAll("\\s+", " ").matches(".*STOP runs\\.feed-1 plan\\.yaml:23 fuse-near-battery Before: holds\\. .*300 mm.* Now: "
+        assertTrue(section.replaceAll("\\s+", " ").matches(".*STOP runs\\.feed-1 plan\\.yaml:[0-9]+ fuse-near-battery Before: holds\\. .*300 mm.* Now: "
                 + "broken, STOP\\. .*1\\.20 m; at most 1\\.02 m\\. Moved by: runs\\.feed-1\\.length: 0\\.30 m -> 1\\.20 m [^M].*"), section);
         assertAll(section.lines().map(line -> () -> assertTrue(line.codePointCount(0, line.length()) <= 80, line)));
         Reply back = Main.run("review", Jobs.CLEAN.toString(), "--since", far);
@@ -67,8 +67,7 @@ class SinceTest {
 
     @Test
     void aSubjectThatIsNewOrGoneIsToldApartFromOneThatChanged() throws Exception {
-        String without = changed("without", "  ground-front:   { part: weld-nut-ground", "  ground-frond:   { part: weld-nut-ground",
-                "ground-front.stud", "ground-frond.stud", "  feed-1:", "  feed-one:");
+        String without = changed("without", "  feed-1:", "  feed-one:");
         String page = Main.run("review", without, "--since", Jobs.CLEAN.toString()).out();
         assertTrue(page.matches("(?s).*\nNEW SUBJECT  .*runs\\.feed-one .*\nGONE SUBJECT  .*runs\\.feed-1 .*"), page);
         assertTrue(page.contains("Before: not there.") && page.contains("Now: not there."), page);
