@@ -6,14 +6,22 @@ import java.util.List;
 /** What can be written on the command line. */
 enum Command {
     REVIEW("review", "Judges a plan by the rule base and says what may be done today.",
-            "PLAN", true, "The plan, a YAML or JSON file. It names the other files of the job.",
+            "PLAN", true, "The plan, a YAML or JSON file. It names the other files of the job. A parts book or a vehicle sheet can be named "
+            + "instead: then it is read alone and what data it lacks is listed.",
             List.of(new Option("--gate", "GATE", "Judge this gate and every one before it: before-order (where none is named), "
                             + "before-teardown, before-power or handover."),
                     new Option("--at-least", "WEIGHT", "Lightest weight that counts against the plan: advise (where none is named), "
                             + "fix or stop."),
                     new Option("--limits", "FILE", "Shop limits to use in place of those the plan names."),
                     new Option("--all", null, "List what holds, with margins, and what does not apply, with reasons."),
-                    new Option("--as", "FORM", "text (where none is named) or json."))),
+                    new Option("--topic", "TOPIC", "Show the rules of this topic only; may stand several times.", true),
+                    new Option("--item", "ID", "Show what concerns this item, its runs, speaker wiring and pins only; may stand several times.", true),
+                    new Option("--zone", "ID", "Show what lies in or passes this zone only; may stand several times.", true),
+                    new Option("--since", "OTHER", "Another plan, such as the one before a change: show which verdicts moved, and why."),
+                    new Option("--as", "FORM", "text (where none is named) or json."),
+                    new Option("--color", "WHEN", "Color the weights: auto (on a terminal only, where none is named), never or always. "
+                            + "Nothing is said by color alone, and JSON has none."),
+                    new Option("--timing", null, "Tell on standard error where the time went."))),
     WHY("why", "Explains the rules: all of them, one, one on a plan, or one limit.",
             "RULE", false, "The rule to explain; without one, all are listed by topic.",
             List.of(new Option("--in", "PLAN", "Show what the rule found in this plan: facts, numbers, verdicts."),

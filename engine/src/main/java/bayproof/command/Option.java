@@ -6,8 +6,13 @@ package bayproof.command;
  * @param name  its name with the two hyphens
  * @param label what stands behind it, for the help page; null where nothing does
  * @param says  what it does, one or two sentences
+ * @param many  whether it may stand several times
  */
-record Option(String name, String label, String says) {
+record Option(String name, String label, String says, boolean many) {
+    Option(String name, String label, String says) {
+        this(name, label, says, false);
+    }
+
     boolean takesWord() {
         return label != null;
     }

@@ -1,5 +1,7 @@
 package bayproof.command;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
@@ -8,9 +10,9 @@ import java.util.TreeMap;
  *
  * @param command the command
  * @param subject the word without an option name; null where there is none
- * @param options words by name of their option; an option that takes none has an empty word
+ * @param options words by name of their option, in the order they were written; an option that takes none has an empty word
  */
-record Order(Command command, String subject, Map<String, String> options) {
+record Order(Command command, String subject, Map<String, List<String>> options) {
 
     /**
      * Reads a command line that is written as it should be. Everything else (a slip, a call for help) is left to
@@ -24,7 +26,7 @@ record Order(Command command, String subject, Map<String, String> options) {
             return null;
         }
         String subject = null;
-        Map<String, String> options = new TreeMap<>();
+        Map<String, List<String>> options = new TreeMap<>();
         for (int i = 1; i < arguments.length; i++) {
             String argument = arguments[i];
             if (!argument.startsWith("-")) {
@@ -46,7 +48,9 @@ record Order(Command command, String subject, Map<String, String> options) {
                 }
                 word = equals < 0 ? arguments[++i] : argument.substring(equals + 1);
             }
-            if (options.put(option.name(), word) != null) {
+            List<String> words = options.computeIfAbsent(option.name(), any -> new ArrayList<>());
+            words.add(word);
+            if (words.size() > 1 && !option.many()) {
                 return null;
             }
         }
@@ -55,7 +59,12 @@ record Order(Command command, String subject, Map<String, String> options) {
 
     /** The word behind an option, or {@code otherwise}. */
     String word(String option, String otherwise) {
-        return options.getOrDefault(option, otherwise);
+        return options.containsKey(option) ? options.get(option).get(0) : otherwise;
+    }
+
+    /** All words behind an option that may stand several times. */
+    List<String> words(String option) {
+        return options.getOrDefault(option, List.of());
     }
 
     boolean has(String option) {

@@ -3,23 +3,39 @@ package bayproof.command;
 import bayproof.demand.Gate;
 import bayproof.demand.Weight;
 import bayproof.judge.RuleBase;
+import bayproof.judge.RuleInfo;
+import bayproof.read.Job;
 import bayproof.read.JobFiles;
 import bayproof.read.JobReader;
+import bayproof.read.Sheet;
 import bayproof.read.UnusableInput;
 import bayproof.report.JsonReview;
+import bayproof.report.Paper;
+import bayproof.report.SincePage;
+import bayproof.report.SheetPage;
 import bayproof.report.Standing;
 import bayproof.report.TextReview;
+import bayproof.report.TimingPage;
 import bayproof.review.Evaluation;
+import bayproof.review.Focus;
+import bayproof.review.SheetReview;
+import bayproof.review.Since;
+import bayproof.review.Timing;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /** The command that judges a plan. */
 final class Review {
     private static final List<String> FORMS = List.of("text", "json");
+    private static final List<String> PLAN_ONLY = List.of("--gate", "--at-least", "--limits", "--all", "--topic", "--item", "--zone", "--since");
+    private static final List<String> COLORS = List.of("auto", "never", "always");
 
     private Review() {
     }
@@ -27,26 +43,121 @@ final class Review {
     static Reply run(Order order) throws WrongUse, UnusableInput {
         Gate gate = word("--gate", order.word("--gate", Gate.BEFORE_ORDER.word()), Gate.values(), Gate::word);
         Weight threshold = word("--at-least", order.word("--at-least", Weight.ADVISE.word()), Weight.values(), Weight::word);
-        String form = order.word("--as", "text");
-        if (!FORMS.contains(form)) {
-            throw new WrongUse("--as takes text or json, not \"" + form + "\".", Nearest.suggestion(form, FORMS, ""));
-        }
+        String form = oneOf("--as", order.word("--as", "text"), FORMS);
+        String color = oneOf("--color", order.word("--color", "auto"), COLORS);
         String plan = order.subject();
-        Evaluation evaluation = evaluate(plan, order.word("--limits", null));
+        String limits = order.word("--limits", null);
+        Timing timing = new Timing();
+        Evaluation evaluation;
+        try {
+            evaluation = evaluate(plan, limits, timing);
+        } catch (UnusableInput e) {
+            String kind = kind(plan);
+            if (!Sheet.KINDS.contains(kind)) {
+                throw e;
+            }
+            return alone(order, kind, form, timing);
+        }
         if (JobReader.isEmpty(evaluation.job())) {
             throw new WrongUse("There is nothing to judge: " + plan + " names no item and no run.",
                     "Write at least one, such as \"items: { amp: { kind: amplifier } }\".");
         }
+        Focus focus = focus(order, evaluation.job());
+        String other = order.word("--since", null);
         Standing standing = Standing.of(evaluation, gate, threshold);
-        String page = form.equals("json") ? JsonReview.of(standing, plan)
-                : TextReview.of(standing, plan, order.has("--all")).text();
-        return new Reply(standing.counts() ? Reply.COUNTS : Reply.CLEAR, page, "");
+        timing.ended("remedies");
+        Since since = other == null ? null : Since.of(before(other, limits), evaluation);
+        if (focus != null) {
+            standing = standing.narrowed(focus);
+            since = since == null ? null : since.narrowed(focus);
+        }
+        if (other != null) {
+            timing.ended("since");
+        }
+        String page = form.equals("json") ? JsonReview.of(standing, since, plan) : text(standing, since, order, gate);
+        if (form.equals("text") && Paint.wanted(color, System.getenv(), Paint.isTerminal())) {
+            page = Paint.over(page);
+        }
+        timing.ended("report");
+        return new Reply(standing.counts() ? Reply.COUNTS : Reply.CLEAR, page, order.has("--timing") ? TimingPage.of(timing).text() : "");
+    }
+
+    /** The kind of file that cannot be used as a plan; a plan where nobody can tell. */
+    private static String kind(String file) throws WrongUse {
+        try {
+            return Sheet.kindOf(file(file));
+        } catch (UnusableInput e) {
+            return "plan";
+        }
+    }
+
+    /** A parts book or vehicle sheet without a plan: what data it lacks. */
+    private static Reply alone(Order order, String kind, String form, Timing timing) throws WrongUse, UnusableInput {
+        for (String option : PLAN_ONLY) {
+            if (order.has(option)) {
+                throw new WrongUse(option + " belongs to a plan, and " + order.subject() + " says it is of kind \"" + kind + "\".",
+                        "Leave it out, or name a plan that uses this file.");
+            }
+        }
+        Sheet sheet = Sheet.read(file(order.subject()), kind);
+        timing.ended("reading");
+        SheetReview review = SheetReview.of(sheet);
+        timing.ended("trying");
+        String page = form.equals("json") ? SheetPage.json(review, order.subject()) : SheetPage.text(review, order.subject()).text();
+        timing.ended("report");
+        return new Reply(review.counts() ? Reply.COUNTS : Reply.CLEAR, page, order.has("--timing") ? TimingPage.of(timing).text() : "");
+    }
+
+    private static String text(Standing standing, Since since, Order order, Gate gate) {
+        Paper page = TextReview.of(standing, order.subject(), order.has("--all"));
+        return since == null ? page.text()
+                : page.blank().all(SincePage.of(since, order.subject(), order.word("--since", ""), gate)).text();
+    }
+
+    /** The plan that this one is compared with. It may be of another vehicle, but it must be a plan with something in it. */
+    private static Evaluation before(String other, String limits) throws WrongUse, UnusableInput {
+        Evaluation before = evaluate(other, limits);
+        if (JobReader.isEmpty(before.job())) {
+            throw new WrongUse("There is nothing to compare with: " + other + " names no item and no run.", "Name the plan before the change.");
+        }
+        return before;
+    }
+
+    /** What is to be shown; null where nothing narrows it. */
+    private static Focus focus(Order order, Job job) throws WrongUse {
+        List<String> topics = order.words("--topic");
+        List<String> items = order.words("--item");
+        List<String> zones = order.words("--zone");
+        if (topics.isEmpty() && items.isEmpty() && zones.isEmpty()) {
+            return null;
+        }
+        Set<String> known = RuleBase.built().rules().values().stream().map(RuleInfo::topic).collect(Collectors.toCollection(TreeSet::new));
+        check("topic", topics, known, "The rules have the topics " + String.join(", ", known) + ".");
+        check("item", items, job.items().keySet(), "Items are named in the plan and, as sources, in the vehicle sheet.");
+        Set<String> places = job.vehicle().zones().keySet();
+        check("zone", zones, places, places.isEmpty() ? "This job's vehicle sheet names no zones." : "The vehicle sheet has the zones "
+                + String.join(", ", places) + ".");
+        return Focus.of(job, topics, items, zones);
+    }
+
+    private static void check(String noun, List<String> given, Set<String> known, String otherwise) throws WrongUse {
+        for (String word : given) {
+            if (!known.contains(word)) {
+                throw new WrongUse("There is no " + noun + " \"" + word + "\" here.", Nearest.suggestion(word, known, otherwise));
+            }
+        }
     }
 
     /** Reads and judges a plan named on the command line. */
     static Evaluation evaluate(String plan, String limits) throws WrongUse, UnusableInput {
+        return evaluate(plan, limits, new Timing());
+    }
+
+    private static Evaluation evaluate(String plan, String limits, Timing timing) throws WrongUse, UnusableInput {
         loadRules();
-        return Evaluation.of(JobFiles.read(file(plan), limits == null ? null : file(limits)));
+        JobFiles files = JobFiles.read(file(plan), limits == null ? null : file(limits));
+        timing.ended("reading");
+        return Evaluation.of(files, timing);
     }
 
     /** Loads the rules while the files are read: each takes about as long as the other. */
@@ -83,11 +194,14 @@ final class Review {
 
     private static <T> T word(String option, String given, T[] values, Function<T, String> name) throws WrongUse {
         List<String> known = Arrays.stream(values).map(name).toList();
-        int at = known.indexOf(given);
-        if (at < 0) {
+        return values[known.indexOf(oneOf(option, given, known))];
+    }
+
+    private static String oneOf(String option, String given, List<String> known) throws WrongUse {
+        if (!known.contains(given)) {
             throw new WrongUse(option + " takes " + String.join(", ", known) + ", not \"" + given + "\".",
                     Nearest.suggestion(given, known, ""));
         }
-        return values[at];
+        return given;
     }
 }

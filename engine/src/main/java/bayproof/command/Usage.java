@@ -1,6 +1,7 @@
 package bayproof.command;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import picocli.CommandLine;
@@ -71,10 +72,11 @@ final class Usage {
 
     private static Order order(ParseResult line) {
         Command command = Command.of(line.commandSpec().name());
-        Map<String, String> options = new TreeMap<>();
+        Map<String, List<String>> options = new TreeMap<>();
         for (Option option : command.options()) {
             if (line.hasMatchedOption(option.name())) {
-                options.put(option.name(), option.takesWord() ? line.matchedOptionValue(option.name(), "") : "");
+                options.put(option.name(), option.many() ? line.matchedOptionValue(option.name(), List.of())
+                        : List.of(option.takesWord() ? line.matchedOptionValue(option.name(), "") : ""));
             }
         }
         return new Order(command, line.matchedPositionalValue(0, (String) null), options);
@@ -86,13 +88,18 @@ final class Usage {
                 .arity(command.subjectNeeded() ? "1" : "0..1").required(command.subjectNeeded()).description(command.subjectSays()).build());
         for (Option option : command.options()) {
             OptionSpec.Builder builder = OptionSpec.builder(option.name()).description(option.says());
+            if (option.many()) {
+                spec.addOption(builder.paramLabel(option.label()).type(List.class).auxiliaryTypes(String.class).arity("1").build());
+                continue;
+            }
             spec.addOption(option.takesWord() ? builder.paramLabel(option.label()).type(String.class).arity("1").build()
                     : builder.type(boolean.class).arity("0").build());
         }
         Map<String, String> status = new LinkedHashMap<>();
         status.put(" " + Reply.CLEAR, command == Command.REVIEW ? "Nothing that is due counts against the plan." : "The question was answered.");
         if (command == Command.REVIEW) {
-            status.put(" " + Reply.COUNTS, "Something does: broken or not shown, of the gates judged, at or above the weight asked for.");
+            status.put(" " + Reply.COUNTS, "Something does: broken or not shown, of the gates judged, at or above the weight asked for. "
+                    + "Of a parts book or vehicle sheet alone: data is missing.");
         }
         status.put(" " + Reply.UNUSABLE, "Wrong usage, input that cannot be used, or nothing to judge.");
         status.put(" " + Reply.FAULT, "A fault of ours.");
@@ -111,7 +118,14 @@ final class Usage {
                 "  bayproof review plan.yaml",
                 "  bayproof review plan.yaml --gate=before-power",
                 "  bayproof review plan.yaml --at-least=stop --limits=our-limits.yaml",
-                "  bayproof review plan.yaml --as=json"};
+                "  bayproof review plan.yaml --as=json",
+                "  bayproof review plan.yaml --topic=protection --item=amp-front",
+                "  bayproof review plan.yaml --since=before/plan.yaml   what the change moved",
+                "  bayproof review parts.yaml                           what data is missing",
+                "",
+                "Narrowing (--topic, --item, --zone) changes what is shown, never the answer, the",
+                "counts or the exit status: those come from everything that is due. An option",
+                "given twice shows both; different options show what meets each of them."};
             case WHY -> new String[] {"",
                 "Examples:",
                 "  bayproof why",

@@ -21,18 +21,25 @@ public final class Court {
      *                   demand, no number where one was promised
      */
     public static Judgment judge(FactBook facts, Limits limits) {
+        return judge(facts, limits, new RuleTimes());
+    }
+
+    /** The same, noting the time each rule takes. */
+    public static Judgment judge(FactBook facts, Limits limits, RuleTimes times) {
         RuleBase base = RuleBase.built();
         List<Verdict> verdicts = new ArrayList<>();
         List<Judgment.NotApplicable> outside = new ArrayList<>();
         Set<String> seen = new HashSet<>();
         Set<String> spoke = new HashSet<>();
-        for (Demand demand : base.demands(facts.facts())) {
+        for (Demand demand : base.demands(facts.facts(), times)) {
             RuleInfo rule = base.rules().get(demand.rule());
             if (!seen.add(demand.rule() + " " + demand.fact().subject())) {
                 throw new RuleFault("the rule in " + rule.file() + " speaks twice about " + demand.fact().subject());
             }
             spoke.add(rule.id());
+            times.begin(rule.id());
             Object result = assess(rule, demand, limits);
+            times.end();
             if (result instanceof Verdict verdict) {
                 verdicts.add(verdict);
             } else {

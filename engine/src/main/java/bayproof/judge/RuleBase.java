@@ -23,6 +23,7 @@ import org.drools.modelcompiler.KieBaseBuilder;
 import org.kie.api.KieBase;
 import org.kie.api.definition.KiePackage;
 import org.kie.api.definition.rule.Rule;
+import org.kie.api.event.rule.AfterMatchFiredEvent;
 import org.kie.api.event.rule.DefaultAgendaEventListener;
 import org.kie.api.event.rule.BeforeMatchFiredEvent;
 import org.kie.api.runtime.KieSession;
@@ -108,7 +109,7 @@ public final class RuleBase {
     }
 
     /** Lets every rule speak about the facts; what they ask for is returned in no particular order. */
-    List<bayproof.demand.Demand> demands(Collection<Fact> facts) {
+    List<bayproof.demand.Demand> demands(Collection<Fact> facts, RuleTimes times) {
         Judge judge = new Judge();
         KieSession session = base.newKieSession();
         String[] speaking = {""};
@@ -117,6 +118,12 @@ public final class RuleBase {
                 @Override
                 public void beforeMatchFired(BeforeMatchFiredEvent event) {
                     speaking[0] = event.getMatch().getRule().getName();
+                    times.begin(speaking[0]);
+                }
+
+                @Override
+                public void afterMatchFired(AfterMatchFiredEvent event) {
+                    times.end();
                 }
             });
             session.setGlobal("judge", judge);

@@ -53,6 +53,11 @@ public final class JobFiles {
         return new JobFiles(trees);
     }
 
+    /** Files that were read elsewhere, one tree for each kind. */
+    static JobFiles of(Map<String, MapTree> trees) {
+        return new JobFiles(trees);
+    }
+
     private static MapTree named(Path plan, MapTree planTree, String key, Problems problems) {
         Tree value = planTree.get(key);
         if (!(value instanceof ScalarTree scalar) || scalar.isEmpty() || scalar.text().equals("unknown")) {

@@ -16,7 +16,7 @@ import java.util.TreeSet;
 
 /** Binds the files of a job to records and checks that every name that one value refers to exists. */
 public final class JobReader {
-    private static final List<String> BOOK_KEYS = List.of("bayproof", "kind", "version", "date", "parts");
+    static final List<String> BOOK_KEYS = List.of("bayproof", "kind", "version", "date", "parts");
 
     private final Problems problems = new Problems();
     private final Readings readings = new Readings();
@@ -72,6 +72,10 @@ public final class JobReader {
     }
 
     private void checkKeys(MapTree tree, List<String> known) {
+        checkKeys(tree, known, problems);
+    }
+
+    static void checkKeys(MapTree tree, List<String> known, Problems problems) {
         tree.entries().values().stream().filter(entry -> !known.contains(entry.key()))
                 .forEach(entry -> problems.unknown(entry.keyAt(), "a key that is known here", entry.key(), known));
     }
@@ -87,7 +91,7 @@ public final class JobReader {
     }
 
     /** The vehicle sheet without its sources, which are items and bound like them. */
-    private static MapTree withoutSources(MapTree vehicleTree) {
+    static MapTree withoutSources(MapTree vehicleTree) {
         return vehicleTree.get("supply") instanceof MapTree supply
                 ? vehicleTree.with("supply", supply.without("sources")) : vehicleTree;
     }
@@ -133,6 +137,11 @@ public final class JobReader {
     }
 
     private Item bindItem(MapTree whole, String path, At at, Binder with) {
+        return bindItem(with, problems, whole, path, at);
+    }
+
+    /** An item from all that is said of it; null, with a problem noted, where it does not say what kind it is. */
+    static Item bindItem(Binder binder, Problems problems, MapTree whole, String path, At at) {
         Tree kind = whole.get("kind");
         if (!(kind instanceof ScalarTree word) || word.isEmpty()) {
             problems.add(at, "nothing says what kind of thing \"" + path.substring(path.lastIndexOf('.') + 1) + "\" is.",
@@ -144,7 +153,7 @@ public final class JobReader {
             problems.unknown(word.at(), "a kind of item", word.text(), Item.KINDS.keySet());
             return null;
         }
-        return with.group(type, new MapTree(whole.without("kind").without("part").entries(), at), path, at);
+        return binder.group(type, new MapTree(whole.without("kind").without("part").entries(), at), path, at);
     }
 
     private void readPassThroughs(Tree ofVehicle, Tree ofPlan, boolean vehicleNamed) {

@@ -10,7 +10,7 @@ final class Answer {
     private final Standing standing;
 
     Answer(Standing standing) {
-        this.standing = standing;
+        this.standing = standing.whole();
     }
 
     /** The answer in one line where the page's width allows it; where all holds, the two zeros can be spared for that. */

@@ -63,6 +63,10 @@ final class FirstScreen {
         Paper head = new Paper();
         head.row(title());
         head.line(answer.line());
+        if (standing.focus() != null) {
+            head.line(Plain.cut("Shown: " + standing.focus().words() + ", " + standing.due().size() + " of "
+                    + Plain.count(standing.whole().due().size(), "check") + ".", Paper.WIDTH));
+        }
         head.line("Not looked at here: " + ruleBase.notLookedAt() + ".");
         List<Limit> looser = standing.shopLimits().stream().filter(limit -> limit.changed().looser()).toList();
         for (Limit limit : looser.subList(0, Math.min(2, looser.size()))) {
@@ -124,7 +128,7 @@ final class FirstScreen {
     private Paper entry(List<Verdict> group) {
         Verdict verdict = group.get(0);
         Paper entry = new Paper();
-        entry.hanging(Plain.padded(verdict.weight().name(), MARGIN.length()), Plain.sentence(Plain.text(say(verdict))));
+        entry.hanging(Plain.padded(verdict.weight().name() + "  ", MARGIN.length()), MARGIN.length(), Plain.sentence(Plain.text(say(verdict))));
         boolean differ = verdict.limit() != null && !verdict.limit().limit().others().isEmpty();
         String rule = differ ? "(others: why " + verdict.rule().id() + ")" : verdict.rule().id();
         String number = number(verdict);
@@ -190,6 +194,9 @@ final class FirstScreen {
         Paper page = new Paper();
         List<Verdict> near = standing.due(Outcome.HOLDS).stream().filter(verdict -> !Double.isNaN(verdict.marginFraction()))
                 .sorted(Comparator.comparingDouble(Verdict::marginFraction)).limit(CLOSEST).toList();
+        if (standing.due().isEmpty()) {
+            page.line("").line("Nothing that is due concerns this.");
+        }
         if (!near.isEmpty()) {
             page.line("").line("Closest to a limit (all: review --all)");
             for (Verdict verdict : near) {

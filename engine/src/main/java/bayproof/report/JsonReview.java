@@ -6,7 +6,11 @@ import bayproof.facts.Numbers;
 import bayproof.judge.Judgment;
 import bayproof.judge.Verdict;
 import bayproof.read.Plan;
+import bayproof.review.Change;
+import bayproof.review.Focus;
+import bayproof.review.Move;
 import bayproof.review.Remedy;
+import bayproof.review.Since;
 import bayproof.vocabulary.At;
 import bayproof.vocabulary.Need;
 import bayproof.vocabulary.Shown;
@@ -32,8 +36,10 @@ public final class JsonReview {
     private final Standing standing;
     private final Places places;
     private final JsonGenerator json;
+    private final Since since;
 
-    private JsonReview(Standing standing, Places places, JsonGenerator json) {
+    private JsonReview(Standing standing, Since since, Places places, JsonGenerator json) {
+        this.since = since;
         this.standing = standing;
         this.places = places;
         this.json = json;
@@ -42,15 +48,16 @@ public final class JsonReview {
     /**
      * The object as text.
      *
-     * @param plan the plan's file as the user gave it
+     * @param since what moved since another plan; null where that was not asked for
+     * @param plan  the plan's file as the user gave it
      */
-    public static String of(Standing standing, String plan) {
+    public static String of(Standing standing, Since since, String plan) {
         StringWriter text = new StringWriter();
         JsonFactory factory = JsonFactory.builder().enable(JsonWriteFeature.ESCAPE_NON_ASCII).build();
         try (JsonGenerator json = factory.createGenerator(text)) {
             DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
             json.setPrettyPrinter(new DefaultPrettyPrinter().withObjectIndenter(indenter).withArrayIndenter(indenter));
-            new JsonReview(standing, new Places(plan), json).write(plan);
+            new JsonReview(standing, since, new Places(plan), json).write(plan);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -62,6 +69,7 @@ public final class JsonReview {
         tool();
         job(plan);
         counts();
+        shown();
         json.writeArrayFieldStart("verdicts");
         for (Verdict verdict : standing.due()) {
             verdict(verdict);
@@ -72,6 +80,7 @@ public final class JsonReview {
         later();
         shopLimits();
         numbers();
+        since();
         json.writeEndObject();
     }
 
@@ -108,11 +117,26 @@ public final class JsonReview {
     private void counts() throws IOException {
         json.writeObjectFieldStart("counts");
         for (Outcome outcome : List.of(Outcome.HOLDS, Outcome.BROKEN, Outcome.UNSHOWN)) {
-            json.writeNumberField(outcome.word(), standing.due(outcome).size());
+            json.writeNumberField(outcome.word(), standing.whole().due(outcome).size());
         }
-        json.writeNumberField("not-applicable", standing.notApplicable().size());
-        json.writeNumberField("due-later", standing.later().size());
+        json.writeNumberField("not-applicable", standing.whole().notApplicable().size());
+        json.writeNumberField("due-later", standing.whole().later().size());
         json.writeNumberField("waived", 0);
+        json.writeEndObject();
+    }
+
+    /** What the lists are narrowed to; absent where they are whole. */
+    private void shown() throws IOException {
+        Focus focus = standing.focus();
+        if (focus == null) {
+            return;
+        }
+        json.writeObjectFieldStart("shown");
+        strings("topics", focus.topics());
+        strings("items", focus.items());
+        strings("zones", focus.zones());
+        json.writeNumberField("checks", standing.due().size());
+        json.writeNumberField("of", standing.whole().due().size());
         json.writeEndObject();
     }
 
@@ -316,6 +340,64 @@ public final class JsonReview {
             json.writeStringField("calculation", figure.calculation());
             json.writeEndObject();
         }
+        json.writeEndObject();
+    }
+
+    // what moved
+
+    private void since() throws IOException {
+        if (since == null) {
+            return;
+        }
+        json.writeObjectFieldStart("since");
+        json.writeArrayFieldStart("moved");
+        for (Move move : since.moves()) {
+            json.writeStartObject();
+            json.writeStringField("rule", move.rule().id());
+            json.writeStringField("subject", move.subject());
+            json.writeStringField("gate", move.rule().gate().word());
+            json.writeStringField("sort", move.sort().words());
+            side("before", move.outcomeBefore(), move.before(), move.outsideBefore());
+            side("after", move.outcomeAfter(), move.after(), move.outsideAfter());
+            json.writeArrayFieldStart("moved-by");
+            for (Change change : move.reasons()) {
+                change(change);
+            }
+            json.writeEndArray();
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeArrayFieldStart("changed");
+        for (Change change : since.changes()) {
+            change(change);
+        }
+        json.writeEndArray();
+        json.writeNumberField("tried", since.tried());
+        json.writeEndObject();
+    }
+
+    /** One side of a move; null where the subject is not there. */
+    private void side(String name, Outcome outcome, Verdict verdict, String outside) throws IOException {
+        if (outcome == null) {
+            json.writeNullField(name);
+            return;
+        }
+        json.writeObjectFieldStart(name);
+        json.writeStringField("outcome", outcome.word());
+        if (verdict != null) {
+            json.writeStringField("weight", verdict.weight().word());
+            measured(verdict);
+        }
+        json.writeStringField("because", verdict == null ? outside : verdict.because());
+        json.writeEndObject();
+    }
+
+    private void change(Change change) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("file", change.kind());
+        strings("path", change.path());
+        json.writeStringField("before", change.was());
+        json.writeStringField("after", change.is());
         json.writeEndObject();
     }
 

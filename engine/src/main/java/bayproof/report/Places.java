@@ -35,6 +35,11 @@ final class Places {
         return Plain.text(file(at)) + ":" + at.line();
     }
 
+    /** A file as the user gave it, for a heading. */
+    static String slashed(String file) {
+        return Plain.text(file.replace('\\', '/'));
+    }
+
     private static String slashes(Path path) {
         return path.toString().replace('\\', '/');
     }

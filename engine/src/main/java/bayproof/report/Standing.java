@@ -7,6 +7,7 @@ import bayproof.demand.Weight;
 import bayproof.judge.Judgment;
 import bayproof.judge.Verdict;
 import bayproof.review.Evaluation;
+import bayproof.review.Focus;
 import bayproof.review.Remedies;
 import bayproof.review.Remedy;
 import bayproof.vocabulary.Need;
@@ -29,6 +30,9 @@ public final class Standing {
     private final Map<String, Remedy> remedies;
     private final List<Verdict> due;
     private final List<Verdict> later;
+    private final List<Judgment.NotApplicable> notApplicable;
+    private final Standing whole;
+    private final Focus focus;
 
     private Standing(Evaluation evaluation, Gate gate, Weight threshold) {
         this.evaluation = evaluation;
@@ -38,6 +42,21 @@ public final class Standing {
         this.due = evaluation.judgment().verdicts().stream().filter(verdict -> isDue(verdict.rule().gate())).toList();
         this.later = evaluation.judgment().verdicts().stream().filter(verdict -> !isDue(verdict.rule().gate()))
                 .sorted(Comparator.<Verdict, Gate>comparing(verdict -> verdict.rule().gate()).thenComparing(verdict -> verdict)).toList();
+        this.notApplicable = evaluation.judgment().notApplicable();
+        this.whole = this;
+        this.focus = null;
+    }
+
+    private Standing(Standing whole, Focus focus) {
+        this.evaluation = whole.evaluation;
+        this.gate = whole.gate;
+        this.threshold = whole.threshold;
+        this.remedies = whole.remedies;
+        this.due = whole.due.stream().filter(focus::shows).toList();
+        this.later = whole.later.stream().filter(focus::shows).toList();
+        this.notApplicable = whole.notApplicable.stream().filter(focus::shows).toList();
+        this.whole = whole;
+        this.focus = focus;
     }
 
     /**
@@ -50,13 +69,28 @@ public final class Standing {
         return new Standing(evaluation, gate, threshold);
     }
 
+    /** The part of it that somebody wants to see. What counts is still everything: see {@link #whole()}. */
+    public Standing narrowed(Focus wanted) {
+        return new Standing(whole, wanted);
+    }
+
+    /** Everything, whatever is shown of it: the answer, the counts and the exit status come from here. */
+    Standing whole() {
+        return whole;
+    }
+
+    /** What is shown; null where all is. */
+    Focus focus() {
+        return focus;
+    }
+
     private boolean isDue(Gate when) {
         return when.compareTo(gate) <= 0;
     }
 
     /** Whether anything that is due counts against the job. */
     public boolean counts() {
-        return due.stream().anyMatch(this::counts);
+        return whole.due.stream().anyMatch(this::counts);
     }
 
     /** Broken or unshown, at or above the threshold. */
@@ -96,7 +130,7 @@ public final class Standing {
     }
 
     List<Judgment.NotApplicable> notApplicable() {
-        return evaluation.judgment().notApplicable();
+        return notApplicable;
     }
 
     int broken(Weight weight) {

@@ -25,8 +25,22 @@ public record Evaluation(JobFiles files, Job job, FactBook facts, Judgment judgm
      * @throws UnusableInput when its files cannot be used
      */
     public static Evaluation of(JobFiles files) throws UnusableInput {
+        return of(files, new Timing());
+    }
+
+    /**
+     * Evaluates a job and notes where the time goes.
+     *
+     * @throws UnusableInput when its files cannot be used
+     */
+    public static Evaluation of(JobFiles files, Timing timing) throws UnusableInput {
         Job job = JobReader.bind(files);
-        return of(files, job, job.limits());
+        timing.ended("binding");
+        FactBook facts = FactBook.of(job);
+        timing.ended("facts");
+        Judgment judgment = Court.judge(facts, job.limits(), timing.rules());
+        timing.ended("rules");
+        return new Evaluation(files, job, facts, judgment);
     }
 
     /** Evaluates a job by other limits than those in force. */
