@@ -34,7 +34,7 @@ class CompletenessTest {
     @Test
     void whateverIsTakenOutOrChangedIsNoticed(@TempDir Path folder) {
         List<String> unnoticed = new ArrayList<>();
-        for (String job : Jobs.CLEAN) {
+        for (String job : Jobs.SWEPT) {
             Evaluation base = Jobs.asWritten(job);
             Remark before = new Remark(base);
             OnDisk disk = new OnDisk(folder.resolve(job), job, base.files());
@@ -148,8 +148,8 @@ class CompletenessTest {
 
     @Test
     void whatNothingReadsIsNotTakenForMissed() {
-        JobFiles files = Jobs.asWritten(Jobs.CLEAN.get(0)).files();
-        Remark before = new Remark(Jobs.asWritten(Jobs.CLEAN.get(0)));
+        JobFiles files = Jobs.asWritten(Jobs.SWEPT.get(0)).files();
+        Remark before = new Remark(Jobs.asWritten(Jobs.SWEPT.get(0)));
         assertFalse(isMissed(new Spot("plan", List.of("job", "title")).takenFrom(files), before));
         assertFalse(isFelt(files, new Spot("plan", List.of("job", "title")), "Another title", before));
         assertTrue(isMissed(new Spot("plan", List.of("runs", "feed-1", "length")).takenFrom(files), before));

@@ -37,7 +37,7 @@ class LimitSweepTest {
 
     @Test
     void eachLimitDecidesJustWhereItStands() throws UnusableInput {
-        for (String job : Jobs.CLEAN) {
+        for (String job : Jobs.SWEPT) {
             Evaluation base = Jobs.asWritten(job);
             for (Verdict verdict : base.judgment().verdicts()) {
                 if (!Double.isNaN(verdict.margin())) {
@@ -134,7 +134,9 @@ class LimitSweepTest {
         }
         double bad = "at-least".equals(verdict.limit().sense()) ? 1 + A_THOUSANDTH : 1 - A_THOUSANDTH;
         double measuredShare = verdict.measured().number() / verdict.limit().value();
-        expect(scaled(base, source, measuredShare * bad).judgment(), verdict, Outcome.BROKEN, source + " times " + measuredShare * bad);
+        // Where the value is a window, the limit between its ends leaves the question open.
+        Outcome atBadEnd = goodEnd(base, verdict) == verdict.measured().number() ? Outcome.BROKEN : Outcome.UNSHOWN;
+        expect(scaled(base, source, measuredShare * bad).judgment(), verdict, atBadEnd, source + " times " + measuredShare * bad);
         expect(scaled(base, source, measuredShare * (2 - bad)).judgment(), verdict, Outcome.HOLDS, source + " times " + measuredShare * (2 - bad));
     }
 

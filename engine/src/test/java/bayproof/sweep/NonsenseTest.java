@@ -30,7 +30,7 @@ class NonsenseTest {
 
     @Test
     void nonsenseAnywhereIsJudgedOrRefusedWithItsPlace() throws UnusableInput {
-        List<JobFiles> jobs = new ArrayList<>(Jobs.CLEAN.stream().map(job -> Jobs.asWritten(job).files()).toList());
+        List<JobFiles> jobs = new ArrayList<>(Jobs.SWEPT.stream().map(job -> Jobs.asWritten(job).files()).toList());
         jobs.add(JobFiles.read(Path.of("../cases/published/two-wire-run/plan.yaml"), null));
         for (JobFiles files : jobs) {
             TreeSet<String> names = new TreeSet<>();

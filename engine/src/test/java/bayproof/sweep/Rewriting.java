@@ -62,7 +62,7 @@ final class Rewriting {
         private static final List<List<String>> DOTTED = List.of(List.of("plan", "speaker-wiring"), List.of("plan", "pins"));
         /** Keys whose value is such a name, holds some or begins with one. */
         private static final Set<String> REFERENCES = Set.of("from", "to", "connected-to", "net", "place", "zone", "along", "through",
-                "between", "open-to", "of");
+                "between", "open-to", "of", "zones", "signal-ground", "needs", "by");
         private static final Pattern WORD = Pattern.compile("[a-z0-9-]+");
 
         private final Set<String> known = new TreeSet<>();

@@ -41,6 +41,7 @@ class UnitOracleTest {
                 Map.entry(Dimension.RESISTANCE, OHM),
                 Map.entry(Dimension.POWER, WATT),
                 Map.entry(Dimension.CHARGE, tech.units.indriya.unit.Units.COULOMB),
+                Map.entry(Dimension.FORCE, NEWTON),
                 Map.entry(Dimension.TORQUE, NEWTON.multiply(METRE)),
                 Map.entry(Dimension.TEMPERATURE, tech.units.indriya.unit.Units.CELSIUS),
                 Map.entry(Dimension.RATIO, tech.units.indriya.AbstractUnit.ONE));
@@ -87,6 +88,8 @@ class UnitOracleTest {
         units.put("kW", WATT.prefix(MetricPrefix.KILO));
         units.put("Ah", AMPERE.multiply(HOUR));
         units.put("mAh", AMPERE.prefix(MetricPrefix.MILLI).multiply(HOUR));
+        units.put("N", NEWTON);
+        units.put("kN", NEWTON.prefix(MetricPrefix.KILO));
         units.put("N m", NEWTON.multiply(METRE));
         units.put("in-lb", Imperial.POUND_FORCE.multiply(USCustomary.INCH));
         units.put("ft-lb", Imperial.POUND_FORCE.multiply(USCustomary.FOOT));
