@@ -75,7 +75,7 @@ final class ProtectionFacts {
     private ChargingRun fromCharger(Departure departure) {
         Run run = departure.run();
         Stretch stretch = toFuse(model.wiring.of(run), departure.post(), null);
-        stretch.note(model, run.path() + ".length-from-" + departure.source().id());
+        stretch.note(model, run.path() + ".length-from-charger");
         return new ChargingRun(run.path(), run.at(), departure.source().id(), wantsFuse(departure.source()),
                 stretch.fused, stretch.metres, ladders.shorter(run));
     }

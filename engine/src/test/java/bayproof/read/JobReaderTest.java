@@ -187,7 +187,7 @@ class JobReaderTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
-        "of: items.lamp.draw | of: items.lmap.draw | \"items.lmap.draw\" is not the path of a value that can be measured. Did you mean items.lamp.draw?",
+        "of: items.lamp.draw | of: items.lmap.draw | \"items.lmap.draw\" is not the path of a value that can be measured. Did you mean items.lamp.draw",
         "value: 3 A | value: 3 V | given in V. Give it in A",
         "value: 3 A | value: -3 A | cannot be right",
         "state: charging-idle | state: idling | \"idling\" is not an answer to \"state\"",

@@ -62,7 +62,7 @@ class PrintTest {
             Map.entry(Dimension.LENGTH, 30.0), Map.entry(Dimension.AREA, 20.0), Map.entry(Dimension.VOLUME, 20.0),
             Map.entry(Dimension.MASS, 5000.0), Map.entry(Dimension.TIME, 1e6), Map.entry(Dimension.FREQUENCY, 1e9),
             Map.entry(Dimension.CURRENT, 20000.0), Map.entry(Dimension.VOLTAGE, 400.0), Map.entry(Dimension.RESISTANCE, 1e5),
-            Map.entry(Dimension.POWER, 20000.0), Map.entry(Dimension.CHARGE, 5e6), Map.entry(Dimension.TORQUE, 300.0),
+            Map.entry(Dimension.POWER, 20000.0), Map.entry(Dimension.CHARGE, 5e6), Map.entry(Dimension.TORQUE, 300.0), Map.entry(Dimension.FORCE, 1e5),
             Map.entry(Dimension.TEMPERATURE, 270.0), Map.entry(Dimension.RATIO, 20.0));
 
     @Provide
