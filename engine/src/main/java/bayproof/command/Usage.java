@@ -28,7 +28,8 @@ final class Usage {
         }
         spec.usageMessage().synopsisSubcommandLabel("COMMAND").footer("",
                 "Where to start:",
-                "  bayproof review cases/street-show/plan.yaml     a plan in which all holds",
+                "  bayproof new my-job --from=one-amplifier        a job of your own to change",
+                "  bayproof review my-job/plan.yaml                what is wrong, what to find out",
                 "  bayproof review --help                          how to read the answer",
                 "  bayproof why                                    what the rules ask for",
                 "",
@@ -36,6 +37,11 @@ final class Usage {
                 "length, amplifier, speakers, ground) is enough for a useful \"no\".");
         top = new CommandLine(spec);
         top.setUsageHelpWidth(WIDTH);
+    }
+
+    /** The help page of a command. */
+    String help(Command command) {
+        return help(top.getSubcommands().get(command.word()));
     }
 
     /**
@@ -132,6 +138,19 @@ final class Usage {
                 "  bayproof why fuse-near-battery",
                 "  bayproof why fuse-near-battery --in=plan.yaml",
                 "  bayproof why --limit=fuse-distance-bare"};
+            case NEW -> new String[] {"",
+                "Begin with an example that is near your job:",
+                "  bayproof new --list",
+                "  bayproof new my-job --from=one-amplifier",
+                "  bayproof review my-job/plan.yaml       what is wrong, and what to find out",
+                "Then change plan.yaml and vehicle.yaml in my-job with any text editor, and review",
+                "again. What says unknown is asked for; the data of your own parts goes into",
+                "parts.yaml. For scripts: --no-questions, or --wish=seats=none and the like.",
+                "",
+                "Begin with the vehicle, on paper or on the phone:",
+                "  bayproof new --vehicle=blue-van > blue-van.md",
+                "  bayproof new --vehicle=blue-van --survey=blue-van.md     writes blue-van.yaml",
+                "  bayproof new my-job --vehicle-from=blue-van.yaml"};
         };
     }
 

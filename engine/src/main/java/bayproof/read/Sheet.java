@@ -68,7 +68,11 @@ public record Sheet(String kind, MapTree tree, List<Entry> entries) {
      * @throws UnusableInput when anything in it cannot be used; all mistakes are named together
      */
     public static Sheet read(Path file, String kind) throws UnusableInput {
-        MapTree tree = TreeReader.read(file, file.toString());
+        return of(TreeReader.read(file, file.toString()), kind);
+    }
+
+    /** The same of a file that was read elsewhere. */
+    static Sheet of(MapTree tree, String kind) throws UnusableInput {
         Problems problems = new Problems();
         JobFiles.checkHead(tree, kind, problems);
         Binder binder = new Binder(problems, new Readings());
