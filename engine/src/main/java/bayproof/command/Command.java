@@ -33,7 +33,7 @@ enum Command {
                     new Option("--list", null, "List the examples, one a line."),
                     new Option("--wish", "NAME=WORDS", "Answer one of the seven questions to the customer; none says that nothing is wished; may stand several times.", true),
                     new Option("--no-questions", null, "Do not ask them on the terminal."),
-                    new Option("--vehicle", "NAME", "Print a form to fill in at this vehicle; with --survey, write NAME.yaml from it."),
+                    new Option("--vehicle", "NAME", "Print a form to fill in at this vehicle; with --survey, write NAME.yaml beside that form."),
                     new Option("--survey", "FILE", "The form, filled in."),
                     new Option("--vehicle-from", "SHEET", "Begin the job with this vehicle sheet of an earlier job; what was seen on that vehicle then counts as seen on the same variant.")));
 

@@ -106,10 +106,7 @@ final class NewJob {
 
     private static UnaryOperator<String> asker(Console console) {
         console.printf("Seven questions to the customer. Enter alone leaves one open; none says that%nnothing is wished.%n%n");
-        return question -> {
-            String answer = console.readLine("  %s%n  > ", question);
-            return answer == null ? null : answer;
-        };
+        return question -> console.readLine("  %s%n  > ", question);
     }
 
     private static Paper written(String folder, Map<String, String> files, WishList wishes, String example) {
@@ -119,6 +116,9 @@ final class NewJob {
         List<String> open = wishes.open();
         if (!open.isEmpty()) {
             page.blank().hanging("Nobody will check this yet: ", 2, String.join(", ", open) + ". Ask the customer, and write it under wishes in plan.yaml.");
+        }
+        if (example == null) {
+            page.blank().hanging("Seen on the other vehicle: ", 2, "where the sheet said this-car it now says same-variant. Look again at what has to be seen on this one.");
         }
         return page.blank().line("Next: bayproof review " + shown + "/plan.yaml");
     }

@@ -27,8 +27,9 @@ final class NewVehicle {
         if (!order.has("--survey")) {
             return Reply.answer(SurveyForm.of(name));
         }
-        MapTree sheet = SurveyReader.read(Review.file(order.word("--survey", "")));
-        String file = name + ".yaml";
+        Path form = Review.file(order.word("--survey", ""));
+        MapTree sheet = SurveyReader.read(form);
+        String file = form.resolveSibling(name + ".yaml").toString();
         String text = SheetText.of(sheet, name);
         try {
             JobFolder.write(Path.of(file), text);

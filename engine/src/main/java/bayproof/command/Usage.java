@@ -102,7 +102,11 @@ final class Usage {
                     : builder.type(boolean.class).arity("0").build());
         }
         Map<String, String> status = new LinkedHashMap<>();
-        status.put(" " + Reply.CLEAR, command == Command.REVIEW ? "Nothing that is due counts against the plan." : "The question was answered.");
+        status.put(" " + Reply.CLEAR, switch (command) {
+            case REVIEW -> "Nothing that is due counts against the plan.";
+            case WHY -> "The question was answered.";
+            case NEW -> "Written, or listed.";
+        });
         if (command == Command.REVIEW) {
             status.put(" " + Reply.COUNTS, "Something does: broken or not shown, of the gates judged, at or above the weight asked for. "
                     + "Of a parts book or vehicle sheet alone: data is missing.");
@@ -143,13 +147,13 @@ final class Usage {
                 "  bayproof new --list",
                 "  bayproof new my-job --from=one-amplifier",
                 "  bayproof review my-job/plan.yaml       what is wrong, and what to find out",
-                "Then change plan.yaml and vehicle.yaml in my-job with any text editor, and review",
-                "again. What says unknown is asked for; the data of your own parts goes into",
+                "Then change plan.yaml and vehicle.yaml in my-job with any text editor and review",
+                "again. What says unknown is asked for; data of your own parts goes into",
                 "parts.yaml. For scripts: --no-questions, or --wish=seats=none and the like.",
                 "",
                 "Begin with the vehicle, on paper or on the phone:",
                 "  bayproof new --vehicle=blue-van > blue-van.md",
-                "  bayproof new --vehicle=blue-van --survey=blue-van.md     writes blue-van.yaml",
+                "  bayproof new --vehicle=blue-van --survey=blue-van.md    writes blue-van.yaml",
                 "  bayproof new my-job --vehicle-from=blue-van.yaml"};
         };
     }

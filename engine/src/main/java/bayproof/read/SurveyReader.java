@@ -77,7 +77,7 @@ public final class SurveyReader {
         SurveyReader reader = new SurveyReader(name);
         MapTree tree = reader.read(TreeReader.text(TreeReader.bytes(path, name), name, "Save the form as UTF-8 text."));
         reader.problems.throwIfAny();
-        Sheet.of(tree, "vehicle");
+        Sheet.vehicle(tree);
         return tree;
     }
 

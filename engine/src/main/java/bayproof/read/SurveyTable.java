@@ -59,7 +59,7 @@ public record SurveyTable(String heading, List<String> path, String inner, Strin
                 entry("routes", "routes", null, Vehicle.Route.class, "Ways from place to place; length by a string along the way, not through the air.",
                         List.of(), List.of(List.of("bay-left", "battery-tray firewall-left"), List.of("sill-left", "firewall-left cargo-side"))),
                 nested("spaces", "spaces", "positions", "position", Vehicle.Space.class, Vehicle.Box.class,
-                        "Clear size for a box, one row for each position of seats and lids.", List.of(List.of("behind-seats", "cargo-side", "seats-up"))),
+                        "Clear size for a box, one row for each position of seats and lids.", List.of(List.of("behind-seats", "cargo-side", "seats-back"), List.of("behind-seats", "", "seats-forward"))),
                 nested("connectors", "connectors", "cavities", "cavity", Vehicle.Connector.class, Vehicle.Cavity.class,
                         "Plugs of the radio, one row for each wire. Family: shape and number of cavities. Color as seen, never from memory.",
                         List.of(List.of("radio-a", "", "4"), List.of("radio-a", "", "5"), List.of("radio-a", "", "7"), List.of("radio-a", "", "8"))),
@@ -73,8 +73,8 @@ public record SurveyTable(String heading, List<String> path, String inner, Strin
     public static Map<String, Column> values() {
         Map<String, Column> values = new LinkedHashMap<>();
         columns(Vehicle.class, "", List.of(), false).forEach(column -> values.put(column.name(), column));
-        columns(Vehicle.Radio.class, "radio.", List.of(), false).forEach(column -> values.put(column.name(), column));
         columns(Vehicle.Supply.class, "supply.", List.of(), false).forEach(column -> values.put(column.name(), column));
+        columns(Vehicle.Radio.class, "radio.", List.of(), false).forEach(column -> values.put(column.name(), column));
         columns(Vehicle.Restraints.class, "restraints.", List.of(), false).forEach(column -> values.put(column.name(), column));
         return values;
     }

@@ -38,7 +38,12 @@ public final class SheetCopy {
         Map<String, String> files = new LinkedHashMap<>();
         files.put("plan.yaml", plan(tree));
         files.put("vehicle.yaml", copied(text(sheet), tree));
-        files.put("parts.yaml", PartsExcerpt.of(tree));
+        String parts = PartsExcerpt.of(tree);
+        if (parts.endsWith("parts:\n")) {
+            files.computeIfPresent("plan.yaml", (name, plan) -> plan.replace("parts: [ parts.yaml ]\n", ""));
+        } else {
+            files.put("parts.yaml", parts);
+        }
         return files;
     }
 

@@ -45,7 +45,9 @@ public final class SurveyForm {
                 form.append("- ").append(column.name()).append(": ").append(String.join(", ", column.words())).append('\n');
             }
         }
-        form.append('\n');
+        if (table.columns().stream().anyMatch(column -> !column.words().isEmpty())) {
+            form.append('\n');
+        }
         List<List<String>> rows = new ArrayList<>();
         List<String> header = new ArrayList<>(List.of(SurveyTable.ID));
         table.columns().forEach(column -> header.add(column.name()));
