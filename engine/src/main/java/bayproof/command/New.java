@@ -14,8 +14,14 @@ final class New {
         if (order.has("--vehicle")) {
             return NewVehicle.run(order);
         }
-        if (order.subject() == null) {
+        if (order.has("--survey")) {
+            throw new WrongUse("--survey needs the name of the vehicle.", "Write --vehicle=NAME as well; the sheet is then called NAME.yaml.");
+        }
+        if (order.subject() == null && order.options().isEmpty()) {
             return new Reply(Reply.UNUSABLE, "", new Usage().help(Command.NEW));
+        }
+        if (order.subject() == null) {
+            throw new WrongUse("Name a folder for the job.", "Such as bayproof new my-job --from=one-amplifier.");
         }
         return NewJob.run(order);
     }

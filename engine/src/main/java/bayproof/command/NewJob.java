@@ -53,6 +53,7 @@ final class NewJob {
         UnaryOperator<String> asker = order.has("--no-questions") || !Paint.isTerminal() ? null : asker(System.console());
         if (asker != null && !wishes.open().isEmpty()) {
             wishes.ask(asker);
+            System.console().printf("%n");
         }
         files.computeIfPresent("plan.yaml", (name, plan) -> wishes.into(plan).replace("date: unknown", "date: " + LocalDate.now()));
         try {
@@ -113,6 +114,11 @@ final class NewJob {
         String shown = folder.replaceAll("/+$", "");
         Paper page = new Paper().line("WRITTEN  " + shown + (example == null ? "" : "  from the example " + example));
         files.keySet().forEach(name -> page.hanging("  " + name + " ".repeat(14 - name.length()), FILES.get(name)));
+        Map<String, String> checks = wishes.checks(files.get("plan.yaml"));
+        if (!checks.isEmpty()) {
+            page.blank().line("What checks each wish (change it in plan.yaml)");
+            checks.forEach((wish, check) -> page.line("  " + wish + " ".repeat(Math.max(1, 15 - wish.length())) + check));
+        }
         List<String> open = wishes.open();
         if (!open.isEmpty()) {
             page.blank().hanging("Nobody will check this yet: ", 2, String.join(", ", open) + ". Ask the customer, and write it under wishes in plan.yaml.");

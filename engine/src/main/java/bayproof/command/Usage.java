@@ -29,7 +29,7 @@ final class Usage {
         spec.usageMessage().synopsisSubcommandLabel("COMMAND").footer("",
                 "Where to start:",
                 "  bayproof new my-job --from=one-amplifier        a job of your own to change",
-                "  bayproof review my-job/plan.yaml                what is wrong, what to find out",
+                "  bayproof review my-job/plan.yaml                what is wrong or still open",
                 "  bayproof review --help                          how to read the answer",
                 "  bayproof why                                    what the rules ask for",
                 "",

@@ -45,7 +45,7 @@ public record SurveyTable(String heading, List<String> path, String inner, Strin
     public static List<SurveyTable> all() {
         return List.of(
                 entry("batteries", "supply.sources", "battery", Item.Battery.class, "From the label. Rest volts after four hours of standing, doors locked.",
-                        List.of(), List.of(List.of("start-battery", "battery-tray"))),
+                        List.of("mass", "clearance", "needs-clearance"), List.of(List.of("start-battery", "battery-tray"))),
                 entry("alternators", "supply.sources", "alternator", Item.Alternator.class, "Rated current from its label; charging volts at the posts, engine warm.",
                         List.of(), List.of(List.of("alternator", "engine-front"))),
                 links(),
@@ -102,7 +102,9 @@ public record SurveyTable(String heading, List<String> path, String inner, Strin
         List<Column> columns = new ArrayList<>();
         for (RecordComponent component : record.getRecordComponents()) {
             Field field = component.getAnnotation(Field.class);
-            if (field != null && component.getGenericType() instanceof ParameterizedType type && type.getRawType() != Map.class && !without.contains(field.key())) {
+            if (component.isAnnotationPresent(Inline.class)) {
+                columns.addAll(columns(component.getType(), prefix, without, deep));
+            } else if (field != null && component.getGenericType() instanceof ParameterizedType type && type.getRawType() != Map.class && !without.contains(field.key())) {
                 Type value = type.getActualTypeArguments()[0];
                 columns.add(new Column(prefix + field.key(), field.says(), List.of(field.words()), value instanceof ParameterizedType, deep));
             }

@@ -52,6 +52,18 @@ public final class WishList {
         return open;
     }
 
+    /** What checks each wish that has an answer, by name of the wish, as the plan says it: a rule, a reading or a signature. */
+    public Map<String, String> checks(String plan) {
+        Map<String, String> checks = new LinkedHashMap<>();
+        for (String wish : answers.keySet()) {
+            Matcher line = Pattern.compile("(?m)^  " + Pattern.quote(wish) + ": .*checked-by: ([a-z]+), with: ([^}]*?) }$").matcher(plan);
+            if (line.find()) {
+                checks.put(wish, line.group(1) + ", " + line.group(2));
+            }
+        }
+        return checks;
+    }
+
     /** The plan's text with the answers in it. Days parked are a figure of the plan as well. */
     public String into(String plan) {
         String text = plan;
@@ -64,6 +76,6 @@ public final class WishList {
             }
         }
         Matcher days = DAYS.matcher(answers.getOrDefault("days-parked", ""));
-        return days.matches() ? text.replaceFirst("(?m)^parked: unknown", "parked: " + 24 * Integer.parseInt(days.group(1)) + " h") : text;
+        return days.matches() ? text.replaceFirst("(?m)^parked: unknown", "parked: " + days.group(1) + " days") : text;
     }
 }

@@ -26,8 +26,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** A new job out of an example. */
 class NewJobTest {
     private static final int WIDTH = 80;
-    /** So many facts are asked of somebody who begins: what one walk around the vehicle answers. */
-    private static final int SHORT = 25;
+    /** So many facts are asked of somebody who begins: what one walk around the vehicle and seven questions answer. */
+    private static final int SHORT = 30;
     private static final Pattern NOT_SHOWN = Pattern.compile("DO NOT ORDER YET - 0 stop, 0 fix\\. ([0-9]+) facts? not shown, [0-9]+ assumed\\.");
 
     @TempDir
@@ -88,9 +88,11 @@ class NewJobTest {
         replace(job.resolve("plan.yaml"), "length: unknown", "length: 0.15 m", "parked: unknown", "parked: 240 h", "structure: welded-body,", "structure: welded-body, body-return: 1 mohm,");
         Path vehicle = job.resolve("vehicle.yaml");
         replace(vehicle, "bay-left:   { between: [ battery-tray, firewall-left ], length: unknown", "bay-left:   { between: [ battery-tray, firewall-left ], length: 0.95 m",
-                "length: unknown", "length: 2.4 m", "own-load: unknown", "own-load: 28 A", "standby-before: unknown", "standby-before: 16 mA", "start-dip: unknown", "start-dip: 8.8 V");
+                "length: unknown", "length: 2.4 m", "own-load: unknown", "own-load: 28 A", "standby-before: unknown", "standby-before: 16 mA", "start-dip: unknown", "start-dip: 8.8 V",
+                "start-stop: unknown", "start-stop: no", "battery-sensor: unknown", "battery-sensor: none");
         String sheet = Files.readString(vehicle).replace("height: unknown, width: unknown, depth: unknown", "height: 700 mm, width: 1.1 m, depth: 400 mm")
-                .replace("variant: unknown, factory-amplifier: unknown", "variant: R-210, factory-amplifier: none");
+                .replace("variant: unknown, factory-amplifier: unknown", "variant: R-210, factory-amplifier: none")
+                .replace("limit: unknown", "limit: 300 mA");
         Files.writeString(vehicle, sheet);
         Reply review = Main.run("review", job.resolve("plan.yaml").toString());
         assertTrue(review.out().contains("NOTHING STANDS AGAINST ORDERING."), review.out() + review.err());
@@ -148,8 +150,9 @@ class NewJobTest {
                 "--wish=loudness=" + hostile);
         assertEquals(0, made.status(), made.err());
         assertTrue(made.out().replaceAll("\\s+", " ").contains("Nobody will check this yet: spare-wheel, cargo, removable."), made.out());
+        assertTrue(made.out().contains("  seats          rule, enclosure-fits-space\n"), made.out());
         String plan = Files.readString(folder.resolve("job/plan.yaml"));
-        assertTrue(plan.contains("parked: 240 h ") && plan.contains("seats:         { want: \"both slide as before\", checked-by: rule, with: enclosure-fits-space }")
+        assertTrue(plan.contains("parked: 10 days ") && plan.contains("seats:         { want: \"both slide as before\", checked-by: rule, with: enclosure-fits-space }")
                 && plan.contains("child-anchors: { want: none }"), plan);
         assertFalse(plan.contains("\u001b") || plan.contains("\u202E"), plan);
         JsonNode verdicts = new ObjectMapper().readTree(Main.run("review", folder.resolve("job/plan.yaml").toString(), "--as=json").out()).get("verdicts");

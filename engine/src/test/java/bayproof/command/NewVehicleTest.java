@@ -89,5 +89,7 @@ class NewVehicleTest {
     @Test
     void aNameThatIsNoneIsRefused() {
         assertEquals(2, Main.run("new", "--vehicle=../van").status());
+        assertTrue(Main.run("new", "--survey=form.md").err().contains("--survey needs the name of the vehicle."));
+        assertTrue(Main.run("new", "--from=one-amplifier").err().contains("Name a folder for the job."));
     }
 }
