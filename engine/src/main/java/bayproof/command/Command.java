@@ -32,7 +32,16 @@ enum Command {
                     new Option("--mistake", "TEXT", "List mistakes that the cases make, each with the rule that finds it; with TEXT, those with these words.",
                             Use.BARE),
                     new Option("--coverage", null, "List what the trade demands, each with its rule, the reason why none judges it, or that it is still open."),
-                    new Option("--limits", "FILE", "Shop limits to use in place of those the plan names.")));
+                    new Option("--limits", "FILE", "Shop limits to use in place of those the plan names."))),
+    NEW("new", "Begins a job: a folder with plan, vehicle sheet and parts, or the sheet of a vehicle.",
+            "FOLDER", false, "The folder to write; it must not be there yet.",
+            List.of(new Option("--from", "EXAMPLE", "Copy this example into the folder, with the parts it needs."),
+                    new Option("--list", null, "List the examples, one a line."),
+                    new Option("--wish", "NAME=WORDS", "Answer one of the seven questions to the customer; none says that nothing is wished; may stand several times.", Use.MANY),
+                    new Option("--no-questions", null, "Do not ask them on the terminal."),
+                    new Option("--vehicle", "NAME", "Print a form to fill in at this vehicle; with --survey, write NAME.yaml beside that form."),
+                    new Option("--survey", "FILE", "The form, filled in."),
+                    new Option("--vehicle-from", "SHEET", "Begin the job with this vehicle sheet of an earlier job; what was seen on that vehicle then counts as seen on the same variant.")));
 
     private final String word;
     private final String says;

@@ -28,7 +28,8 @@ final class Usage {
         }
         spec.usageMessage().synopsisSubcommandLabel("COMMAND").footer("",
                 "Where to start:",
-                "  bayproof review cases/street-show/plan.yaml     a plan in which all holds",
+                "  bayproof new my-job --from=one-amplifier        a job of your own to change",
+                "  bayproof review my-job/plan.yaml                what is wrong or still open",
                 "  bayproof review --help                          how to read the answer",
                 "  bayproof why                                    what the rules ask for",
                 "",
@@ -36,6 +37,11 @@ final class Usage {
                 "length, amplifier, speakers, ground) is enough for a useful \"no\".");
         top = new CommandLine(spec);
         top.setUsageHelpWidth(WIDTH);
+    }
+
+    /** The help page of a command. */
+    String help(Command command) {
+        return help(top.getSubcommands().get(command.word()));
     }
 
     /**
@@ -99,7 +105,11 @@ final class Usage {
                     : builder.type(boolean.class).arity("0").build());
         }
         Map<String, String> status = new LinkedHashMap<>();
-        status.put(" " + Reply.CLEAR, command == Command.REVIEW ? "Nothing that is due counts against the plan." : "The question was answered.");
+        status.put(" " + Reply.CLEAR, switch (command) {
+            case REVIEW -> "Nothing that is due counts against the plan.";
+            case WHY -> "The question was answered.";
+            case NEW -> "Written, or listed.";
+        });
         if (command == Command.REVIEW) {
             status.put(" " + Reply.COUNTS, "Something does: broken or not shown, of the gates judged, at or above the weight asked for. "
                     + "Of a parts book or vehicle sheet alone: data is missing.");
@@ -138,6 +148,19 @@ final class Usage {
                 "  bayproof why --source=\"33 CFR 183.455\"",
                 "  bayproof why --mistake=grommet                what goes wrong with grommets",
                 "  bayproof why --coverage --topic=grounds       what is asked, and who judges it"};
+            case NEW -> new String[] {"",
+                "Begin with an example that is near your job:",
+                "  bayproof new --list",
+                "  bayproof new my-job --from=one-amplifier",
+                "  bayproof review my-job/plan.yaml       what is wrong, and what to find out",
+                "Then change plan.yaml and vehicle.yaml in my-job with any text editor and review",
+                "again. What says unknown is asked for; data of your own parts goes into",
+                "parts.yaml. For scripts: --no-questions, or --wish=seats=none and the like.",
+                "",
+                "Begin with the vehicle, on paper or on the phone:",
+                "  bayproof new --vehicle=blue-van > blue-van.md",
+                "  bayproof new --vehicle=blue-van --survey=blue-van.md    writes blue-van.yaml",
+                "  bayproof new my-job --vehicle-from=blue-van.yaml"};
         };
     }
 

@@ -43,7 +43,8 @@ class ArchitectureTest {
             Map.entry("judge", Set.of("vocabulary", "demand", "units", "facts")),
             Map.entry("review", Set.of("vocabulary", "demand", "units", "read", "facts", "judge")),
             Map.entry("report", Set.of("vocabulary", "demand", "units", "read", "facts", "judge", "review")),
-            Map.entry("command", Set.of("vocabulary", "demand", "units", "read", "facts", "judge", "review", "report"))));
+            Map.entry("start", Set.of("vocabulary", "read")),
+            Map.entry("command", Set.of("vocabulary", "demand", "units", "read", "facts", "judge", "review", "report", "start"))));
 
     @Test
     void eachPackageKnowsOnlyWhatLiesBeforeIt() {
