@@ -5,9 +5,13 @@ import bayproof.read.Item;
 import bayproof.read.Job;
 import bayproof.vocabulary.Need;
 import bayproof.vocabulary.Shown;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.Deque;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * One fuse of the job as it is met on the way from a source.
@@ -21,7 +25,7 @@ import java.util.List;
  * @param metresFromPost conductor from the post to its live side
  * @param fusesBefore    fuses between the post and this one
  * @param behind         runs that leave the dead side
- * @param otherPost      live post of another source at the far end of such a run; null where there is none
+ * @param otherPost      live post that is reached through it, so that it joins two sources; null where there is none
  */
 public record FuseStation(String id, Item item, Shown<Double> ratingAmperes, String post, String liveSide, String deadSide,
                           Shown<Double> metresFromPost, int fusesBefore, List<String> behind, String otherPost) {
@@ -37,7 +41,7 @@ public record FuseStation(String id, Item item, Shown<Double> ratingAmperes, Str
             }
         }
         List<String> posts = stations.stream().map(FuseStation::post).distinct().toList();
-        stations.sort(Comparator.<FuseStation>comparingInt(one -> one.post == null ? Integer.MAX_VALUE : posts.indexOf(one.post))
+        stations.sort(Comparator.<FuseStation>comparingInt(one -> rank(one, posts, job))
                 .thenComparingInt(FuseStation::fusesBefore));
         return stations;
     }
@@ -59,14 +63,45 @@ public record FuseStation(String id, Item item, Shown<Double> ratingAmperes, Str
             }
         }
         List<String> behind = new ArrayList<>();
-        String other = null;
         for (Link next : feeds.onward(link, live)) {
             if (next.kind() == Link.Kind.RUN) {
                 behind.add(next.id());
-                String far = next.other(dead);
-                other = feeds.isPost(far) ? far : other;
             }
         }
-        return new FuseStation(link.id(), link.item(), link.ratingAmperes(), post, live, dead, metres, fuses, List.copyOf(behind), other);
+        return new FuseStation(link.id(), link.item(), link.ratingAmperes(), post, live, dead, metres, fuses, List.copyOf(behind), otherPost(link, live, feeds));
+    }
+
+    /** The first live post that is reached through the fuse. */
+    private static String otherPost(Link fuse, String live, FeedTree feeds) {
+        Map<String, Link> arrived = new LinkedHashMap<>();
+        Deque<String> open = new ArrayDeque<>();
+        arrived.put(fuse.other(live), fuse);
+        open.add(fuse.other(live));
+        while (!open.isEmpty()) {
+            String at = open.remove();
+            if (feeds.isPost(at)) {
+                return at;
+            }
+            for (Link next : feeds.onward(arrived.get(at), arrived.get(at).other(at))) {
+                if (!next.other(at).equals(live) && arrived.putIfAbsent(next.other(at), next) == null) {
+                    open.add(next.other(at));
+                }
+            }
+        }
+        return null;
+    }
+
+    /** Batteries first: what charges them comes later. */
+    private static int rank(FuseStation station, List<String> posts, Job job) {
+        if (station.post == null) {
+            return Integer.MAX_VALUE;
+        }
+        int place = posts.indexOf(station.post);
+        return job.itemOf(station.post) instanceof Item.Battery ? place : posts.size() + place;
+    }
+
+    /** Whether it joins two sources, so that a small fuse would meet what one gives the other. */
+    public boolean joinsSources() {
+        return otherPost != null;
     }
 }

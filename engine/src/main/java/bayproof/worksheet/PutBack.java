@@ -89,7 +89,7 @@ public record PutBack(List<Part> parts, List<Work> work, Shown<Double> workedSec
             String where = hole.between().map(zones -> String.join(" to ", zones)).orElse("");
             boolean drilled = hole.origin().orElse("").equals("drilled");
             String edge = hole.edge().orElse("");
-            String back = drilled ? "drilled: close it with a plug of the " + hole.panel().orElse("panel's") + " panel's kind, seal it, pour water on it"
+            String back = drilled ? "drilled: close it with a plug made for " + hole.panel().orElse("that panel") + ", seal it, pour water on it"
                     : edge.equals("factory-boot") ? "draw the cables out of the boot, look for tears, seat it again"
                     : "factory hole: the blank plug or the factory grommet back in, sealed";
             parts.add(new Part("hole", hole.id(), where, back + "; " + cables.size() + (cables.size() == 1 ? " cable" : " cables") + " out", !drilled && !edge.equals("factory-boot")));

@@ -22,11 +22,16 @@ sealed interface Block {
      *
      * @param head one name a column
      * @param rows cells as texts; a line feed begins a new line of the cell
+     * @param loud the column that is read from across the bench; -1 for none
      */
-    record Grid(List<String> head, List<List<String>> rows) implements Block {
+    record Grid(List<String> head, List<List<String>> rows, int loud) implements Block {
         public Grid {
             head = List.copyOf(head);
             rows = rows.stream().map(List::copyOf).toList();
+        }
+
+        Grid(List<String> head, List<List<String>> rows) {
+            this(head, rows, -1);
         }
     }
 

@@ -10,11 +10,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
 
 /** Page 1: what to cut, one size after the other. */
 final class CutPage {
     private static final String USUAL = " *";
+    /** Column of the length to cut. */
+    private static final int CUT = 3;
 
     private final CutList cuts;
     private final Limits limits;
@@ -41,9 +42,9 @@ final class CutPage {
 
     private void group(List<Block> blocks, CutList.Group group) {
         String size = group.size() == null ? "SIZE NOT WRITTEN " + Block.BLANK : group.size() + " (" + group.other() + ")";
-        String total = group.unmeasured() == 0 ? "total " + Say.amount(group.totalMetres(), Dimension.LENGTH)
+        String total = group.unmeasured() == 0 ? "total " + Say.cut(group.totalMetres())
                 : "total " + Block.BLANK + " (" + group.unmeasured() + " not measured)";
-        blocks.add(new Block.Heading(size + "   " + Plain.count(group.cuts().size(), "cable") + "   " + total));
+        blocks.add(new Block.Heading(size + ": " + Plain.count(group.cuts().size(), "cable") + ", " + total));
         Set<String> crimps = new TreeSet<>();
         group.cuts().forEach(cut -> List.of(cut.from(), cut.to()).forEach(end -> crimps.add(crimp(end))));
         boolean alike = crimps.size() == 1;
@@ -53,13 +54,13 @@ final class CutPage {
         }
         List<List<String>> rows = new ArrayList<>();
         for (CutList.Cut cut : group.cuts()) {
-            rows.add(List.of(Block.BOX, cut.id(), color(cut), Say.amount(cut.cutMetres(), Dimension.LENGTH),
+            rows.add(List.of(Block.BOX, cut.id(), color(cut), Say.cut(cut.cutMetres()),
                     Say.text(cut.from().at()) + "\n" + Say.text(cut.to().at()), end(cut.from(), alike) + "\n" + end(cut.to(), alike)));
         }
-        blocks.add(new Block.Grid(List.of("", "cable", "color", "CUT", "from, to", alike ? "terminal" : "terminal, tool"), rows));
+        blocks.add(new Block.Grid(List.of("", "cable", "color", "CUT", "from, to", alike ? "terminal" : "terminal, tool"), rows, CUT));
         for (CutList.Cut cut : group.cuts()) {
             if (cut.fuseRule() && cut.wayMetres().isGiven()) {
-                blocks.add(new Block.Words("TRIM", cut.id() + " to " + Say.amount(cut.wayMetres(), Dimension.LENGTH)
+                blocks.add(new Block.Words("TRIM", cut.id() + " to " + Say.cut(cut.wayMetres())
                         + " when it is fitted: it joins a battery post to its fuse, and every length left over counts."));
             }
         }
@@ -83,8 +84,8 @@ final class CutPage {
         Map<String, Integer> terminals = cuts.terminals();
         if (!terminals.isEmpty()) {
             blocks.add(new Block.Heading("LAY OUT"));
-            blocks.add(new Block.Words("", terminals.entrySet().stream().map(one -> one.getValue() + " x " + one.getKey())
-                    .collect(Collectors.joining(", ")) + "."));
+            blocks.add(new Block.Grid(List.of("", "pieces", "terminal"), terminals.entrySet().stream()
+                    .map(one -> List.of(Block.BOX, String.valueOf(one.getValue()), one.getKey())).toList()));
         }
         long open = cuts.cuts().stream().flatMap(cut -> List.of(cut.from(), cut.to()).stream()).filter(end -> !end.terminal().isGiven()).count();
         if (open > 0) {

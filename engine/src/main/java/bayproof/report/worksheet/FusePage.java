@@ -9,12 +9,17 @@ import bayproof.vocabulary.Shown;
 import bayproof.worksheet.Grounds;
 import bayproof.worksheet.Worksheet;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /** Page 2: fuses with their labels, and grounds. */
 final class FusePage {
-    private static final int MOST_NAMES = 4;
+    private static final int MOST_NAMES = 3;
+    private static final int RATING = 2;
 
     private final Job job;
     private final Worksheet sheet;
@@ -26,12 +31,11 @@ final class FusePage {
 
     Page page() {
         List<Block> blocks = new ArrayList<>(SheetHead.cautions("Every fuse stays out until page 4. A battery post is live whatever is switched off: cover it."));
-        blocks.add(new Block.Heading("FUSES"));
         if (sheet.fuses().isEmpty()) {
             blocks.add(new Block.Words("", "The plan names no fuse."));
         } else {
-            blocks.add(new Block.Grid(List.of("", "fuse", "rating", "where", "from the post", "holder", "cable behind"),
-                    sheet.fuses().stream().map(this::fuse).toList()));
+            fuses(blocks);
+            holders(blocks);
             labels(blocks);
         }
         blocks.add(new Block.Heading("GROUNDS"));
@@ -41,31 +45,37 @@ final class FusePage {
         return new Page("2 FUSES AND GROUNDS", blocks);
     }
 
+    private void fuses(List<Block> blocks) {
+        Map<String, List<FuseStation>> byPost = new LinkedHashMap<>();
+        sheet.fuses().forEach(fuse -> byPost.computeIfAbsent(String.valueOf(fuse.post()), any -> new ArrayList<>()).add(fuse));
+        byPost.forEach((post, fuses) -> {
+            blocks.add(new Block.Heading(fuses.get(0).post() == null ? "FUSES THAT NO SOURCE FEEDS" : "FUSES FROM " + post));
+            blocks.add(new Block.Grid(List.of("", "fuse", "rating", "where", "from post", "cable behind"), fuses.stream().map(this::fuse).toList(), RATING));
+        });
+    }
+
     private List<String> fuse(FuseStation fuse) {
-        String post = fuse.post() == null ? "no way from a post" : Say.amount(fuse.metresFromPost(), Dimension.LENGTH) + "\n" + fuse.post();
-        return List.of(Block.BOX, fuse.id(), Say.amount(fuse.ratingAmperes(), Dimension.CURRENT), Say.text(fuse.item().place()), post,
-                holder(fuse.item()), behind(fuse));
+        return List.of(Block.BOX, fuse.id(), Say.amount(fuse.ratingAmperes(), Dimension.CURRENT), Say.text(fuse.item().place()),
+                Say.cut(fuse.metresFromPost()), fuse.behind().isEmpty() ? "nothing" : fuse.behind().stream()
+                        .map(id -> id + ", " + job.runs().get(id).size().orElse(Block.BLANK)).collect(Collectors.joining("\n")));
     }
 
-    private static String holder(Item item) {
-        if (item instanceof Item.Fuse fuse) {
-            return holder(fuse.holderAmperes(), fuse.holderTakes(), fuse.holderSealed());
+    private void holders(List<Block> blocks) {
+        Map<String, List<String>> rows = new LinkedHashMap<>();
+        for (FuseStation fuse : sheet.fuses()) {
+            rows.put(fuse.item().id(), fuse.item() instanceof Item.Fuse one ? holder(one.id(), one.holderAmperes(), one.holderTakes(), one.holderSealed())
+                    : holder((Item.FuseBlock) fuse.item()));
         }
-        Item.FuseBlock block = (Item.FuseBlock) item;
-        return holder(block.holderAmperes(), block.holderTakes(), block.holderSealed());
+        blocks.add(new Block.Heading("HOLDERS"));
+        blocks.add(new Block.Grid(List.of("", "holder", "made for", "takes", "sealed"), List.copyOf(rows.values())));
     }
 
-    private static String holder(Shown<Double> amperes, Shown<String> takes, Shown<String> sealed) {
-        return "to " + Say.amount(amperes, Dimension.CURRENT) + "\nto " + Say.text(takes) + "\n"
-                + sealed.map(yes -> yes.equals("yes") ? "sealed" : "not sealed").orElse("sealed? " + Block.BLANK);
+    private static List<String> holder(Item.FuseBlock block) {
+        return holder(block.id(), block.holderAmperes(), block.holderTakes(), block.holderSealed());
     }
 
-    private String behind(FuseStation fuse) {
-        return fuse.behind().isEmpty() ? "nothing" : fuse.behind().stream().map(id -> id + "\n" + size(id)).collect(Collectors.joining("\n"));
-    }
-
-    private String size(String run) {
-        return job.runs().get(run).size().orElse(Block.BLANK);
+    private static List<String> holder(String id, Shown<Double> amperes, Shown<String> takes, Shown<String> sealed) {
+        return List.of(Block.BOX, id, Say.amount(amperes, Dimension.CURRENT), "up to " + Say.text(takes), Say.text(sealed));
     }
 
     // labels
@@ -74,9 +84,15 @@ final class FusePage {
         Limits limits = sheet.job().limits();
         String tag = sheet.job().plan().job().tag().orElse("");
         List<FuseLabel> labels = sheet.fuses().stream().map(fuse -> new FuseLabel(fuse.id(), Say.amount(fuse.ratingAmperes(), Dimension.CURRENT),
-                fuse.behind().isEmpty() ? "nothing behind it" : fuse.behind().stream()
-                        .map(id -> id + sheet.job().runs().get(id).size().map(size -> ", " + size).orElse("")).collect(Collectors.joining("; ")), tag)).toList();
+                guards(fuse, sheet.job()), tag)).toList();
         return new Block.Labels(labels, limits.named("fuse-label-width").value(), limits.named("fuse-label-height").value());
+    }
+
+    /** The cables behind a fuse with their sizes, each size once. */
+    private static String guards(FuseStation fuse, Job job) {
+        Set<String> sizes = new LinkedHashSet<>();
+        fuse.behind().forEach(id -> job.runs().get(id).size().map(sizes::add));
+        return fuse.behind().isEmpty() ? "nothing behind it" : String.join(", ", fuse.behind()) + (sizes.isEmpty() ? "" : ", " + String.join(", ", sizes));
     }
 
     private void labels(List<Block> blocks) {
@@ -95,6 +111,7 @@ final class FusePage {
         String metal = point == null ? "ground bar" : Say.text(point.surface()) + " of " + Say.text(point.structure()) + "\n" + Say.text(point.fastener())
                 + "\n" + point.sealed().map(yes -> yes.equals("yes") ? "seal the joint" : "not sealed").orElse("sealed? " + Block.BLANK);
         return List.of(Block.BOX, ground.id(), Say.text(ground.place()), metal, Block.BLANK,
-                ground.arriving().size() + ": " + Say.list(ground.arriving(), MOST_NAMES));
+                String.join("\n", ground.arriving().size() <= MOST_NAMES ? ground.arriving()
+                        : List.of(ground.arriving().get(0), "and " + (ground.arriving().size() - 1) + " more")));
     }
 }

@@ -25,10 +25,10 @@ final class HoursPage {
         }
         List<List<String>> rows = new ArrayList<>();
         for (WorkHours.Line line : hours.lines()) {
-            rows.add(List.of(Block.BOX, line.id(), Say.text(line.does()), Say.hours(line.lowSeconds()), Say.hours(line.likelySeconds()), Say.hours(line.highSeconds()),
-                    line.waiting() ? "waited" : "", line.after().map(Say::list).orElse(Block.BLANK)));
+            rows.add(List.of(Block.BOX, line.id() + (line.waiting() ? " (waited)" : ""), Say.text(line.does()), Say.hours(line.lowSeconds()), Say.hours(line.likelySeconds()), Say.hours(line.highSeconds()),
+                    line.after().map(names -> Say.list(names, 1)).orElse(Block.BLANK)));
         }
-        blocks.add(new Block.Grid(List.of("", "step", "what", "low", "likely", "high", "", "after"), rows));
+        blocks.add(new Block.Grid(List.of("", "step", "what", "low", "likely", "high", "after"), rows));
         blocks.add(new Block.Heading("IN ALL"));
         blocks.add(new Block.Grid(List.of("", "low", "likely", "high"), List.of(
                 List.of("worked", Say.hours(hours.lowSeconds()), Say.hours(hours.likelySeconds()), Say.hours(hours.highSeconds())),

@@ -6,7 +6,7 @@ import java.util.stream.Collectors;
 
 /** Pages as Markdown with tables; a printed page begins with each of them. */
 final class MarkdownForm {
-    private static final String PAGE_BREAK = "<div style=\"break-before: page\"></div>\n\n";
+    private static final String PAGE_BREAK = "<div style=\"page-break-before: always; break-before: page\"></div>\n\n";
     private static final String MARKS = "\\`*_{}[]<>#|~$&";
 
     private final StringBuilder text = new StringBuilder();
@@ -19,7 +19,7 @@ final class MarkdownForm {
     /**
      * The pages.
      *
-     * @param title   name of the whole
+     * @param title   name of the whole, the first line of its head
      * @param head    lines above the first page
      * @param running what stands at the top of each page beside its title
      * @param labels  file with the fuse labels at true size; null where there is none
@@ -53,24 +53,27 @@ final class MarkdownForm {
     }
 
     private void grid(Block.Grid grid) {
-        row(grid.head());
+        row(grid.head(), -1);
         text.append("|").append(" --- |".repeat(grid.head().size())).append('\n');
-        grid.rows().forEach(this::row);
+        grid.rows().forEach(row -> row(row, grid.loud()));
         text.append('\n');
     }
 
-    private void row(List<String> cells) {
-        text.append("| ").append(cells.stream().map(cell -> List.of(cell.split("\n", -1)).stream().map(MarkdownForm::escaped)
-                .collect(Collectors.joining("<br>"))).collect(Collectors.joining(" | "))).append(" |\n");
+    private void row(List<String> cells, int loud) {
+        text.append('|');
+        for (int i = 0; i < cells.size(); i++) {
+            String cell = List.of(cells.get(i).split("\n", -1)).stream().map(MarkdownForm::escaped).collect(Collectors.joining("<br>"));
+            text.append(' ').append(i == loud && !cell.isEmpty() ? "**" + cell + "**" : cell).append(" |");
+        }
+        text.append('\n');
     }
 
     private void labels(Block.Labels block) {
-        row(List.of("fuse", "rating", "second line", "third line"));
-        text.append("| --- | --- | --- | --- |\n");
-        block.labels().forEach(label -> row(List.of(label.fuse(), label.rating(), label.guards(), FuseLabel.RULE + " " + label.tag())));
-        text.append('\n');
         if (labels != null) {
             text.append("![Fuse labels at true size](").append(labels).append(")\n\n");
+        } else {
+            grid(new Block.Grid(List.of("fuse", "rating", "second line", "third line"), block.labels().stream()
+                    .map(label -> List.of(label.fuse(), label.rating(), label.guards(), FuseLabel.RULE + " " + label.tag())).toList()));
         }
     }
 

@@ -34,7 +34,7 @@ final class PinFormPages {
             form.add(new Block.Words("", "The vehicle sheet names no connector: there is no form to fill."));
         }
         for (PinForms.Connector connector : connectors) {
-            form.add(new Block.Heading(connector.id() + "   " + Say.text(connector.family())));
+            form.add(new Block.Heading(connector.id() + ", " + Say.text(connector.family())));
             form.add(new Block.Grid(List.of("pin", "color", "function", "asleep\nV", "ignition\non, V", "lamps\non, V", "radio\non, V", "supply\noff, ohm", "tone"),
                     connector.pins().stream().map(PinFormPages::row).toList()));
         }

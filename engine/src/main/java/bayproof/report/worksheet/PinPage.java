@@ -33,7 +33,7 @@ final class PinPage {
             List<List<String>> rows = new ArrayList<>();
             connector.pins().stream().filter(pin -> pin.use() != null).forEach(pin -> pin(pin, rows, functions));
             if (!rows.isEmpty()) {
-                blocks.add(new Block.Heading(connector.id() + "   " + Say.text(connector.family())));
+                blocks.add(new Block.Heading(connector.id() + ", " + Say.text(connector.family())));
                 blocks.add(new Block.Grid(List.of("", "pin", "color", "function", "state", "must read", "reads"), rows));
             }
         }
@@ -83,7 +83,7 @@ final class PinPage {
             rows.add(List.of(Block.BOX, line.output(), Say.text(line.net()), Say.amount(line.loadOhms(), Dimension.RESISTANCE),
                     Say.amount(line.minimumOhms(), Dimension.RESISTANCE), Block.BLANK));
         }
-        blocks.add(new Block.Grid(List.of("", "output", "coils (+ series, | parallel)", "nominal load", "amplifier's least", "meter reads"), rows));
+        blocks.add(new Block.Grid(List.of("", "output", "coils: + in series,\n| in parallel", "nominal\nload", "least\nload", "meter\nreads"), rows));
         blocks.add(new Block.Words("", "A meter reads the coils' DC resistance, which is less than the nominal load, and the cable. Touch the tips together first and take that reading off."));
         blocks.add(new Block.Words("MUST NOT READ", "near 0 ohm (short or pinched cable); open (a coil or joint is open, or a capacitor is in the way); anything to ground; "
                 + "twice what the other side reads (one of two parallel coils is open)."));

@@ -9,8 +9,10 @@ import bayproof.units.Dimension;
 import bayproof.worksheet.SpeakerLines;
 import bayproof.worksheet.Worksheet;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /** Page 4: the first power, step by step, and the levels to set. */
@@ -54,7 +56,8 @@ final class PowerPage {
         step("Radio off, turn-on wires off, gains at their lowest, every switch off.", List.of());
         step("Battery still off. Ohms from the dead side of each fuse to ground, once the meter has settled: must read "
                 + Amounts.figure(limits.named("dead-side-resistance")) + ". A reading that climbs is a capacitor that fills.",
-                sheet.fuses().stream().map(fuse -> Block.BOX + " " + fuse.deadSide() + "  " + Block.BLANK + " ohm").toList());
+                List.of());
+        grid(List.of("", "dead side", "reads"), sheet.fuses().stream().map(fuse -> List.of(Block.BOX, fuse.deadSide(), Block.BLANK + " ohm")).toList());
     }
 
     private void battery() {
@@ -74,42 +77,46 @@ final class PowerPage {
 
     private void smallFuses() {
         double small = limits.named("first-power-fuse").value();
-        String fuse = Say.amount(small, Dimension.CURRENT);
-        step("Small fuses first, from each post outward, one at a time: " + fuse + ", or the rated one where that is smaller. Before the fuse: the live side reads as the post within "
-                + Say.amount(limits.named("first-power-difference").value(), Dimension.VOLTAGE) + ", the dead side 0 V. With the fuse: both sides read the same.", List.of());
-        for (FuseStation station : sheet.fuses()) {
-            step(station.id() + ", " + Say.text(station.item().place()) + (station.post() == null ? "" : ", fed by " + station.post()), checks(station, small));
+        String apart = Say.amount(limits.named("first-power-difference").value(), Dimension.VOLTAGE);
+        Map<String, List<FuseStation>> byPost = new LinkedHashMap<>();
+        sheet.fuses().stream().filter(fuse -> fuse.post() != null && !fuse.joinsSources())
+                .forEach(fuse -> byPost.computeIfAbsent(fuse.post(), any -> new ArrayList<>()).add(fuse));
+        byPost.forEach((post, fuses) -> {
+            step("From " + post + ", small fuses first, in this order, one at a time; each stays in. Fuse out: the live side reads as the post within " + apart
+                    + ", the dead side 0 V. Fuse in: both sides read the same. " + STOP_WORDS, List.of());
+            grid(List.of("", "fuse", "live side\nout", "dead side\nout", "put in", "dead side\nin"), fuses.stream().map(fuse -> List.of(Block.BOX, fuse.id(),
+                    Block.BLANK + " V", Block.BLANK + " V", Say.amount(Math.min(small, fuse.ratingAmperes().orElse(small)), Dimension.CURRENT), Block.BLANK + " V")).toList());
+        });
+        List<String> joining = sheet.fuses().stream().filter(FuseStation::joinsSources).map(FuseStation::id).toList();
+        if (!joining.isEmpty()) {
+            step("These join two sources and stay OUT for now: " + String.join(", ", joining) + ".", List.of());
+        }
+        List<String> unfed = sheet.fuses().stream().filter(fuse -> fuse.post() == null).map(FuseStation::id).toList();
+        if (!unfed.isEmpty()) {
+            step("No way from a source leads to these. They stay OUT until the plan says what feeds them: " + String.join(", ", unfed) + ".", List.of());
         }
         step("A small fuse that blows at once has met a short or an empty capacitor. Do not put in a second one: call the lead.", List.of());
     }
 
-    private List<String> checks(FuseStation station, double small) {
-        List<String> lines = new ArrayList<>();
-        if (station.post() == null) {
-            lines.add("No way from a post leads here. Do not put a fuse in.");
-            return lines;
+    private void grid(List<String> head, List<List<String>> rows) {
+        if (!rows.isEmpty()) {
+            blocks.add(new Block.Grid(head, rows));
         }
-        lines.add(Block.BOX + " out: live side " + station.liveSide() + " " + Block.BLANK + " V, dead side " + station.deadSide() + " " + Block.BLANK + " V");
-        if (station.otherPost() != null) {
-            lines.add("Its dead side is joined to " + station.otherPost() + ", another source: 0 V only while that one is off.");
-        }
-        boolean rated = station.ratingAmperes().map(rating -> rating <= small).orElse(false);
-        lines.add(Block.BOX + " " + (rated ? Say.amount(station.ratingAmperes(), Dimension.CURRENT) : Say.amount(small, Dimension.CURRENT)) + " in: "
-                + station.deadSide() + " " + Block.BLANK + " V.  " + STOP_WORDS);
-        return lines;
     }
 
     private void ratedFuses() {
-        List<String> lines = new ArrayList<>();
         double small = limits.named("first-power-fuse").value();
-        for (FuseStation station : sheet.fuses()) {
-            if (station.post() != null && station.ratingAmperes().map(rating -> rating > small).orElse(true)) {
-                lines.add(Block.BOX + " " + station.id() + "  " + Say.amount(station.ratingAmperes(), Dimension.CURRENT));
-            }
+        List<List<String>> rows = new ArrayList<>();
+        // What joins two sources comes when both have proved themselves.
+        for (boolean joining : new boolean[] {false, true}) {
+            sheet.fuses().stream().filter(fuse -> fuse.post() != null && fuse.joinsSources() == joining)
+                    .filter(fuse -> joining || fuse.ratingAmperes().map(rating -> rating > small).orElse(true))
+                    .forEach(fuse -> rows.add(List.of(Block.BOX, fuse.id(), Say.amount(fuse.ratingAmperes(), Dimension.CURRENT), Say.text(fuse.item().place()))));
         }
-        if (!lines.isEmpty()) {
-            step("Rated fuses, in the same order, one at a time. After each " + Say.amount(limits.named("first-power-look").value(), Dimension.TIME)
-                    + " of looking, feeling and smelling. " + STOP_WORDS, lines);
+        if (!rows.isEmpty()) {
+            step("Rated fuses in place of the small ones, in this order, one at a time. After each " + Say.amount(limits.named("first-power-look").value(), Dimension.TIME)
+                    + " of looking, feeling and smelling. " + STOP_WORDS, List.of());
+            grid(List.of("", "fuse", "rated", "where"), rows);
         }
     }
 
@@ -122,17 +129,18 @@ final class PowerPage {
         }));
         if (!woken.isEmpty()) {
             step("Radio on, volume at its lowest. Each turn-on must read " + Amounts.figure(limits.named("pin-turn-on-radio-on")) + "; radio off again: "
-                    + Amounts.figure(limits.named("also-turn-on-asleep")) + ".", woken.stream().map(end -> Block.BOX + " " + end + "  on " + Block.BLANK
-                    + " V  off " + Block.BLANK + " V").toList());
+                    + Amounts.figure(limits.named("also-turn-on-asleep")) + ".", List.of());
+            grid(List.of("", "turn-on", "radio on", "radio off"), woken.stream().map(end -> List.of(Block.BOX, end, Block.BLANK + " V", Block.BLANK + " V")).toList());
         }
-        List<String> volts = new ArrayList<>();
+        List<List<String>> volts = new ArrayList<>();
         for (Item item : job.items().values()) {
             if (item instanceof Item.Powered powered) {
-                volts.add(Block.BOX + " " + item.id() + "  shuts down below " + Say.amount(powered.minimumVolts(), Dimension.VOLTAGE) + "  reads " + Block.BLANK + " V");
+                volts.add(List.of(Block.BOX, item.id(), Say.amount(powered.minimumVolts(), Dimension.VOLTAGE), Block.BLANK + " V"));
             }
         }
         if (!volts.isEmpty()) {
-            step("Engine off, everything on, quiet. Volts from supply to ground at each item, tips on its own terminals: above what it shuts down at.", volts);
+            step("Engine off, everything on, quiet. Volts from supply to ground at each item, tips on its own terminals: above what it shuts down at.", List.of());
+            grid(List.of("", "item", "shuts down below", "reads"), volts);
         }
         step("Everything off, doors latched, key away: the current asleep is read after the vehicle sleeps (bayproof why standby-within-figure).", List.of(Block.BOX + " " + Block.BLANK + " mA"));
     }
@@ -152,8 +160,8 @@ final class PowerPage {
 
     /** What is known of an output; volts that nobody worked out are a blank. */
     private static String level(SpeakerLines.Line line) {
-        return line.output() + ": turn the gain up until the output reads " + Block.BLANK + " V AC with the tone " + Block.BLANK + " at the source's volume "
-                + Block.BLANK + ". It is rated " + Say.amount(line.ratedWatts(), Dimension.POWER) + " into " + Say.amount(line.ratedOhms(), Dimension.RESISTANCE)
-                + "; its planned load is " + Say.amount(line.loadOhms(), Dimension.RESISTANCE) + ".";
+        return line.output() + ", rated " + Say.amount(line.ratedWatts(), Dimension.POWER) + " into " + Say.amount(line.ratedOhms(), Dimension.RESISTANCE) + ", planned load "
+                + Say.amount(line.loadOhms(), Dimension.RESISTANCE) + ": turn the gain up until the output reads " + Block.BLANK + " V AC, with the tone " + Block.BLANK
+                + " Hz at the source's volume step " + Block.BLANK + " and no further.";
     }
 }

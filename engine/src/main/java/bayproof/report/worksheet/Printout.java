@@ -8,6 +8,7 @@ import bayproof.worksheet.Worksheet;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 
 /** Something made to be taped up, carried to the vehicle or read by another program, in each form it can have. */
@@ -40,10 +41,13 @@ public final class Printout {
 
     /** The bench sheet: five pages to build and set by. */
     public static Printout sheet(Evaluation evaluation, Worksheet sheet) {
+        Page power = new PowerPage(sheet).page();
         List<Page> pages = List.of(new CutPage(sheet.cuts(), sheet.job().limits()).page(), new FusePage(sheet).page(), new PinPage(sheet).page(),
-                new PowerPage(sheet).page(), new HoursPage(sheet.hours(), sheet.job().limits()).page());
+                power, new HoursPage(sheet.hours(), sheet.job().limits()).page());
+        List<Table> tables = new ArrayList<>(SheetTables.of(sheet));
+        tables.add(SheetTables.steps(power));
         Block.Labels labels = sheet.fuses().isEmpty() ? null : FusePage.labels(sheet);
-        return new Printout("sheet", "BENCH SHEET", "build", evaluation, sheet.clearance(), pages, SheetTables.of(sheet), labels, null);
+        return new Printout("sheet", "BENCH SHEET", "build", evaluation, sheet.clearance(), pages, tables, labels, null);
     }
 
     /** The empty connector form. */
@@ -65,21 +69,21 @@ public final class Printout {
     }
 
     private List<Block> head() {
-        List<Block> head = new ArrayList<>(sheetHead.blocks(title, act.toUpperCase(java.util.Locale.ROOT)));
+        List<Block> head = new ArrayList<>(sheetHead.blocks(act.toUpperCase(Locale.ROOT)));
         if (answer != null) {
-            head.add(1, new Block.Words("", answer));
+            head.add(0, new Block.Words("", answer));
         }
         return head;
     }
 
     /** As a terminal shows it, 80 columns wide. */
     public String text() {
-        return TextForm.of(head(), sheetHead.running(act), pages);
+        return TextForm.of(sheetHead.title(title), head(), sheetHead.running(act), pages);
     }
 
     /** @param withLabels whether the picture of the fuse labels lies beside it */
     public String markdown(boolean withLabels) {
-        return MarkdownForm.of(title + " " + sheetHead.tag(), head(), sheetHead.running(act), pages, withLabels && labels != null ? LABELS : null);
+        return MarkdownForm.of(sheetHead.title(title), head(), sheetHead.running(act), pages, withLabels && labels != null ? LABELS : null);
     }
 
     public String json() {

@@ -26,8 +26,9 @@ final class Say {
         return Units.print(si, dimension);
     }
 
-    static String count(Shown<Integer> number) {
-        return number.map(String::valueOf).orElse(Block.BLANK);
+    /** A length to cut, always in the same unit: nobody converts with a blade in his hand. */
+    static String cut(Shown<Double> metres) {
+        return metres.map(si -> BigDecimal.valueOf(si).setScale(2, RoundingMode.HALF_UP).toPlainString() + " m").orElse(Block.BLANK);
     }
 
     /** Hours, never minutes: the column is added up by hand. */

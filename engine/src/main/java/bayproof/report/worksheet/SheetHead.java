@@ -29,10 +29,15 @@ final class SheetHead {
         return job.plan().job().tag().orElse(Block.BLANK);
     }
 
-    List<Block> blocks(String what, String act) {
+    /** The first line: what it is, and of which job. */
+    String title(String what) {
+        return what + "  TAG " + tag() + job.plan().job().title().map(title -> "  " + title).orElse("");
+    }
+
+    /** The lines below it; an open STOP comes first. */
+    List<Block> blocks(String act) {
         List<Block> head = new ArrayList<>();
         Plan.Head plan = job.plan().job();
-        head.add(new Block.Words(what, "TAG " + tag() + "  " + plan.title().orElse("")));
         if (!clearance.stops().isEmpty()) {
             head.add(new Block.Words("", "DO NOT " + act + " - " + Plain.count(clearance.stops().size(), "STOP") + (clearance.stops().size() == 1 ? " stands" : " stand") + " open."));
             for (Clearance.Stop stop : clearance.stops().subList(0, Math.min(MOST_STOPS, clearance.stops().size()))) {

@@ -1,6 +1,7 @@
 package bayproof.report.worksheet;
 
 import bayproof.facts.FuseStation;
+import bayproof.report.Amounts;
 import bayproof.units.Dimension;
 import bayproof.worksheet.CutList;
 import bayproof.worksheet.Grounds;
@@ -17,7 +18,7 @@ final class SheetTables {
     }
 
     static List<Table> of(Worksheet sheet) {
-        return List.of(cuts(sheet.cuts()), totals(sheet.cuts()), fuses(sheet.fuses()), grounds(sheet.grounds()), pins(sheet.connectors()),
+        return List.of(cuts(sheet.cuts()), totals(sheet.cuts()), fuses(sheet.fuses()), grounds(sheet.grounds()), pins(sheet),
                 speakers(sheet.speakers()), hours(sheet.hours()));
     }
 
@@ -57,13 +58,13 @@ final class SheetTables {
         return table;
     }
 
-    private static Table pins(List<PinForms.Connector> connectors) {
-        Table table = new Table("pins").text("pin", "function", "color", "connected-to", "method", "state", "limit", "must-not-read");
-        for (PinForms.Connector connector : connectors) {
+    private static Table pins(Worksheet sheet) {
+        Table table = new Table("pins").text("pin", "function", "color", "connected-to", "method", "state", "must-read", "limit", "must-not-read");
+        for (PinForms.Connector connector : sheet.connectors()) {
             for (PinForms.Pin pin : connector.pins()) {
                 if (pin.use() != null && pin.reads() != null) {
                     pin.reads().limits().forEach((state, limit) -> table.row(pin.id(), pin.use().function(), pin.use().color(), pin.use().connectedTo(), pin.use().method(),
-                            state, limit, pin.reads().mustNot()));
+                            state, Amounts.figure(sheet.job().limits().named(limit)), limit, pin.reads().mustNot()));
                 }
             }
         }
@@ -81,5 +82,29 @@ final class SheetTables {
         Table table = new Table("hours").text("step", "does", "waited").number("low", Dimension.TIME).number("likely", Dimension.TIME).number("high", Dimension.TIME).text("after");
         hours.lines().forEach(line -> table.row(line.id(), line.does(), line.waiting() ? "yes" : "no", line.lowSeconds(), line.likelySeconds(), line.highSeconds(), line.after()));
         return table;
+    }
+
+    /** The steps of the first power with everything that is ticked or filled in under each. */
+    static Table steps(Page power) {
+        Table table = new Table("first-power").text("step", "say");
+        String step = null;
+        for (Block block : power.blocks()) {
+            if (block instanceof Block.Step one) {
+                step = String.valueOf(one.number());
+                table.row(step, one.say());
+                for (String line : one.lines()) {
+                    table.row(step, plain(line));
+                }
+            } else if (block instanceof Block.Grid grid && step != null) {
+                for (List<String> row : grid.rows()) {
+                    table.row(step, plain(String.join(" ", row)));
+                }
+            }
+        }
+        return table;
+    }
+
+    private static String plain(String line) {
+        return line.replace(Block.BOX, "").strip();
     }
 }

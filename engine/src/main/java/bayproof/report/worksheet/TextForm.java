@@ -20,15 +20,17 @@ final class TextForm {
     /**
      * The pages, each below a line that says which it is.
      *
+     * @param title   the first line
      * @param head    lines above the first page
      * @param running what stands at the top of each page beside its title
      */
-    static String of(List<Block> head, String running, List<Page> pages) {
+    static String of(String title, List<Block> head, String running, List<Page> pages) {
         TextForm form = new TextForm();
+        form.paper.hanging("", title);
         head.forEach(form::block);
         for (int i = 0; i < pages.size(); i++) {
             form.paper.blank().across();
-            form.paper.hanging("", pages.get(i).title() + "   page " + (i + 1) + " of " + pages.size() + "   " + running).blank();
+            form.paper.hanging("", pages.get(i).title() + "  page " + (i + 1) + " of " + pages.size() + "  " + running).blank();
             pages.get(i).blocks().forEach(form::block);
         }
         return form.paper.text();
@@ -38,7 +40,7 @@ final class TextForm {
         if (block instanceof Block.Heading heading) {
             paper.blank().line(ticked(heading.text()));
         } else if (block instanceof Block.Words words) {
-            paper.hanging(words.label().isEmpty() ? "" : words.label() + GAP, ticked(words.text()));
+            paper.hanging(words.label().isEmpty() ? "" : ticked(words.label()) + GAP, ticked(words.text()));
         } else if (block instanceof Block.Step step) {
             step(step);
         } else if (block instanceof Block.Labels labels) {
@@ -68,6 +70,7 @@ final class TextForm {
         rows.add(cells(grid.head(), widths));
         grid.rows().forEach(row -> rows.add(cells(row, widths)));
         boolean first = true;
+        boolean tall = rows.stream().skip(1).anyMatch(row -> row.stream().anyMatch(cell -> cell.size() > 2));
         for (List<List<String>> row : rows) {
             int height = row.stream().mapToInt(List::size).max().orElse(0);
             for (int i = 0; i < height; i++) {
@@ -81,6 +84,8 @@ final class TextForm {
             if (first) {
                 paper.row(rule(widths));
                 first = false;
+            } else if (tall) {
+                paper.blank();
             }
         }
     }
@@ -140,13 +145,22 @@ final class TextForm {
         String rest = line;
         while (Plain.length(rest) > width) {
             int end = rest.offsetByCodePoints(0, width);
-            int space = rest.lastIndexOf(' ', end);
+            int space = lastSpace(rest, end);
             int joint = Math.max(rest.lastIndexOf('.', end - 1), rest.lastIndexOf('-', end - 1)) + 1;
             int cut = space > 0 ? space : joint > 0 ? joint : end;
             into.add(rest.substring(0, cut).stripTrailing());
             rest = rest.substring(cut).stripLeading();
         }
         into.add(rest);
+    }
+
+    /** The last space at which a line may end: not between a number and its unit. */
+    private static int lastSpace(String text, int end) {
+        int space = text.lastIndexOf(' ', end);
+        while (space > 0 && Character.isDigit(text.charAt(space - 1)) && space + 1 < text.length() && Character.isLetter(text.charAt(space + 1))) {
+            space = text.lastIndexOf(' ', space - 1);
+        }
+        return space;
     }
 
     // labels
