@@ -34,7 +34,7 @@ final class BenchSheet {
             Path file = Review.file(order.word("--filled", ""));
             List<PinVerdicts.Pin> pins = PinVerdicts.of(evaluation.job(), PinForm.read(file, evaluation.job().vehicle()));
             status = pins.stream().anyMatch(PinVerdicts.Pin::counts) ? Reply.COUNTS : Reply.CLEAR;
-            return reply(status, Printout.filled(evaluation, clearance, pins), form, folder, true);
+            return reply(status, Printout.filled(evaluation, clearance, pins, order.word("--filled", "")), form, folder, true);
         }
         if (order.has("--pins")) {
             return reply(Reply.CLEAR, Printout.pinForm(evaluation, clearance), form, folder, false);

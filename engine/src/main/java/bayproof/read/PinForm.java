@@ -44,18 +44,6 @@ public final class PinForm {
                       @Field(key = "supply-off", says = "resistance with the battery off", in = Dimension.RESISTANCE, zero = true)
                       Shown<Double> offOhms,
                       @Field(key = "tone", says = "speaker that a short tone was heard from") Shown<String> tone) {
-
-        /** What was read in a state. */
-        public Shown<Double> reading(String state) {
-            return switch (state) {
-                case "asleep" -> asleepVolts;
-                case "ignition-on" -> ignitionVolts;
-                case "lamps-on" -> lampsVolts;
-                case "radio-on" -> radioVolts;
-                case "supply-off" -> offOhms;
-                default -> throw new IllegalArgumentException("the form has no state " + state);
-            };
-        }
     }
 
     private PinForm() {

@@ -46,7 +46,7 @@ public record Clearance(List<AtGate> gates, List<Stop> stops) {
                     (int) due.stream().filter(verdict -> verdict.outcome() == Outcome.UNSHOWN).count(), clear));
         }
         List<Verdict> stops = judgment.of(Outcome.BROKEN).stream().filter(verdict -> verdict.weight() == Weight.STOP).toList();
-        Map<String, Remedy> remedies = stops.isEmpty() ? Map.of() : Remedies.of(evaluation);
+        Map<String, Remedy> remedies = Remedies.of(evaluation, stops);
         return new Clearance(gates, stops.stream().map(verdict -> new Stop(verdict.rule().id(), verdict.subject(),
                 remedies.containsKey(verdict.key()) ? remedies.get(verdict.key()).say() : verdict.because())).toList());
     }

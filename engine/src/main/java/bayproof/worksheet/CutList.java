@@ -31,14 +31,14 @@ public record CutList(List<Group> groups) {
      * One cable.
      *
      * @param id         id of the run
-     * @param role       what it is for
+     * @param use        what it is for, as a word: feed, return, speaker, signal, control, unknown
      * @param color      its color as the plan gives it
      * @param usualColor usual color of what it is for; null where there is none
      * @param wayMetres  its way, as measured or by its routes
      * @param cutMetres  its way with the slack at a hinge and the spare, to the next whole centimeter
      * @param fuseRule   whether it joins a battery post to its fuse, so that every length left over counts
      */
-    public record Cut(String id, Role role, Shown<String> color, String usualColor, Shown<Double> wayMetres, Shown<Double> cutMetres,
+    public record Cut(String id, String use, Shown<String> color, String usualColor, Shown<Double> wayMetres, Shown<Double> cutMetres,
                       boolean fuseRule, End from, End to) {
     }
 
@@ -87,11 +87,12 @@ public record CutList(List<Group> groups) {
     }
 
     private static Cut cut(Run run, Role role, Shown<Double> way, boolean fuseRule, Limits limits) {
-        String color = "cable-color-" + role.name().toLowerCase(Locale.ROOT);
+        String use = role.name().toLowerCase(Locale.ROOT);
+        String color = "cable-color-" + use;
         double ends = 2 * limits.named("cut-spare-each-end").value();
         double share = limits.named("cut-spare-share").value();
         double slack = run.slackMetres().orElse(0.0);
-        return new Cut(run.id(), role, run.color(), limits.has(color) ? limits.named(color).words().get(0) : null, way,
+        return new Cut(run.id(), use, run.color(), limits.has(color) ? limits.named(color).words().get(0) : null, way,
                 way.map(metres -> wholeCentimetres(metres * (1 + share) + slack + ends)), fuseRule,
                 end(run.from(), run.ends().from()), end(run.to(), run.ends().to()));
     }

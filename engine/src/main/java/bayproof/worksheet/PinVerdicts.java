@@ -4,6 +4,8 @@ import bayproof.demand.Limit;
 import bayproof.demand.Limits;
 import bayproof.read.Job;
 import bayproof.read.PinForm;
+import bayproof.units.Dimension;
+import bayproof.units.Units;
 import bayproof.vocabulary.At;
 import bayproof.vocabulary.Shown;
 import java.util.ArrayList;
@@ -11,6 +13,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /** Judges a filled connector form: each pin by what it reads, by its color, and against the other pins. */
 public final class PinVerdicts {
@@ -92,7 +95,8 @@ public final class PinVerdicts {
         if (function == null) {
             remarks.add(new Remark(Kind.OPEN, "no function is written", row.at()));
         } else {
-            function.limits().forEach((state, limit) -> reading(row, state, limits.named(limit), remarks));
+            String other = otherFunctions(row, function);
+            function.limits().forEach((state, limit) -> reading(row, state, limits.named(limit), other, remarks));
             if (function.tone() && !row.tone().isGiven()) {
                 remarks.add(new Remark(Kind.OPEN, "tone: no speaker is written", row.at()));
             }
@@ -123,21 +127,44 @@ public final class PinVerdicts {
         }
     }
 
-    private static void reading(PinForm.Row row, String state, Limit limit, List<Remark> remarks) {
-        Shown<Double> read = row.reading(state);
+    /** What the readings of a row would prove instead, as a clause; nothing where they prove no other function. */
+    private String otherFunctions(PinForm.Row row, PinFunctions.Function claimed) {
+        List<String> others = PinFunctions.built().values().stream().filter(function -> function != claimed && !function.tone())
+                .filter(function -> function.limits().entrySet().stream().allMatch(each -> isWithin(reading(row, each.getKey()), limits.named(each.getValue()))))
+                .map(PinFunctions.Function::name).toList();
+        return others.isEmpty() ? "" : "; it reads like " + String.join(" or ", others);
+    }
+
+    /** What was read in a state of the vehicle. */
+    private static Shown<Double> reading(PinForm.Row row, String state) {
+        return switch (state) {
+            case "asleep" -> row.asleepVolts();
+            case "ignition-on" -> row.ignitionVolts();
+            case "lamps-on" -> row.lampsVolts();
+            case "radio-on" -> row.radioVolts();
+            case "supply-off" -> row.offOhms();
+            default -> throw new IllegalArgumentException("the form has no state " + state);
+        };
+    }
+
+    private static boolean isWithin(Shown<Double> reading, Limit limit) {
+        return reading.map(value -> value >= limit.low() && value <= limit.high()).orElse(false);
+    }
+
+    private static void reading(PinForm.Row row, String state, Limit limit, String other, List<Remark> remarks) {
+        Shown<Double> read = reading(row, state);
         if (!read.isGiven()) {
             remarks.add(new Remark(Kind.OPEN, state + ": no reading", row.at()));
             return;
         }
-        double value = read.orElse(Double.NaN);
-        if (value < limit.low() || value > limit.high()) {
-            remarks.add(new Remark(Kind.READING, state + ": reads " + printed(value, limit) + ", must read " + printed(limit.low(), limit) + " to "
-                    + printed(limit.high(), limit), read.atOr(row.at())));
+        if (!isWithin(read, limit)) {
+            remarks.add(new Remark(Kind.READING, state + ": reads " + printed(read.orElse(Double.NaN), limit) + ", must read " + printed(limit.low(), limit) + " to "
+                    + printed(limit.high(), limit) + other, read.atOr(row.at())));
         }
     }
 
     private static String printed(double value, Limit limit) {
-        return value >= PinForm.OPEN_OHMS ? "open" : bayproof.units.Units.print(value, bayproof.units.Dimension.ofSymbol(limit.unit()));
+        return value >= PinForm.OPEN_OHMS ? "open" : Units.print(value, Dimension.ofSymbol(limit.unit()));
     }
 
     /** More pins of a connector say that they are one thing than the vehicle sheet has of it. */
@@ -159,7 +186,7 @@ public final class PinVerdicts {
         }
     }
 
-    private java.util.stream.Stream<PinForm.Row> sameConnector(PinForm.Row row) {
+    private Stream<PinForm.Row> sameConnector(PinForm.Row row) {
         return rows.values().stream().filter(other -> connector(other.id()).equals(connector(row.id())));
     }
 

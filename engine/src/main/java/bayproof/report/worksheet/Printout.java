@@ -56,10 +56,14 @@ public final class Printout {
         return new Printout("pin-form", "PIN FORM", "join pins", evaluation, clearance, form.pages(), List.of(form.table()), null, null);
     }
 
-    /** A connector form that was filled in and judged. */
-    public static Printout filled(Evaluation evaluation, Clearance clearance, List<PinVerdicts.Pin> pins) {
+    /**
+     * A connector form that was filled in and judged.
+     *
+     * @param file the form as the user named it
+     */
+    public static Printout filled(Evaluation evaluation, Clearance clearance, List<PinVerdicts.Pin> pins, String file) {
         FilledPage page = new FilledPage(pins);
-        return new Printout("pin-form-read", "PIN FORM READ BACK", "join pins", evaluation, clearance, List.of(page.page()), List.of(page.table()), null, page.answer());
+        return new Printout("pin-form-read", "PIN FORM READ BACK", "join pins", evaluation, clearance, List.of(page.page()), List.of(page.table()), null, page.answer() + " Form: " + file.replace('\\', '/') + ".");
     }
 
     /** What has to go back into the vehicle. */

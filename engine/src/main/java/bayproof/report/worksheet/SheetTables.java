@@ -10,7 +10,6 @@ import bayproof.worksheet.SpeakerLines;
 import bayproof.worksheet.WorkHours;
 import bayproof.worksheet.Worksheet;
 import java.util.List;
-import java.util.Locale;
 
 /** The bench sheet as tables for other programs. */
 final class SheetTables {
@@ -27,7 +26,7 @@ final class SheetTables {
                 .text("from", "from-terminal", "from-method", "from-tool", "to", "to-terminal", "to-method", "to-tool");
         for (CutList.Group group : cuts.groups()) {
             for (CutList.Cut cut : group.cuts()) {
-                table.row(cut.id(), cut.role().name().toLowerCase(Locale.ROOT), group.size(), group.other(), cut.color(), cut.usualColor(), cut.wayMetres(), cut.cutMetres(),
+                table.row(cut.id(), cut.use(), group.size(), group.other(), cut.color(), cut.usualColor(), cut.wayMetres(), cut.cutMetres(),
                         cut.from().at(), cut.from().terminal(), cut.from().method(), cut.from().tool(), cut.to().at(), cut.to().terminal(), cut.to().method(), cut.to().tool());
             }
         }
