@@ -39,7 +39,8 @@ public record PutBack(List<Part> parts, List<Work> work, Shown<Double> workedSec
     public record Work(String step, Shown<String> does, boolean again, boolean waiting, Shown<Double> seconds) {
     }
 
-    static final List<String> FITTING = List.of("fit", "run-cables", "ground", "join-pins");
+    /** Steps that put something in. */
+    private static final List<String> FITTING = List.of("fit", "run-cables", "ground", "join-pins");
 
     /** What comes out, for a job. */
     public static PutBack of(Job job) {

@@ -3,6 +3,7 @@ package bayproof.report.worksheet;
 import bayproof.demand.Limits;
 import bayproof.report.Plain;
 import bayproof.units.Dimension;
+import bayproof.vocabulary.Shown;
 import bayproof.worksheet.WorkHours;
 import java.util.ArrayList;
 import java.util.List;
@@ -42,7 +43,7 @@ final class HoursPage {
         return new Page("5 HOURS", blocks);
     }
 
-    private String whole(bayproof.vocabulary.Shown<Double> worked) {
+    private String whole(Shown<Double> worked) {
         return Say.hours(worked.with(hours.waitingSeconds(), Double::sum));
     }
 

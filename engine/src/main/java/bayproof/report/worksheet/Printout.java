@@ -91,10 +91,10 @@ public final class Printout {
     }
 
     public String json() {
-        return JsonForm.of(what, evaluationTag(), clearance, tables);
+        return JsonForm.of(what, tag(), clearance, tables);
     }
 
-    private String evaluationTag() {
+    private String tag() {
         return Block.BLANK.equals(sheetHead.tag()) ? null : sheetHead.tag();
     }
 
