@@ -109,7 +109,11 @@ final class Usage {
             case REVIEW -> "Nothing that is due counts against the plan.";
             case WHY -> "The question was answered.";
             case NEW -> "Written, or listed.";
+            case SHEET -> "Printed, and no STOP stands open. With --filled: every pin that the plan joins fits.";
         });
+        if (command == Command.SHEET) {
+            status.put(" " + Reply.COUNTS, "Printed, and a STOP stands open. With --filled: a pin does not fit, or one that the plan joins is not shown.");
+        }
         if (command == Command.REVIEW) {
             status.put(" " + Reply.COUNTS, "Something does: broken or not shown, of the gates judged, at or above the weight asked for. "
                     + "Of a parts book or vehicle sheet alone: data is missing.");
@@ -139,6 +143,17 @@ final class Usage {
                 "Narrowing (--topic, --item, --zone) changes what is shown, never the answer, the",
                 "counts or the exit status: those come from everything that is due. An option",
                 "given twice shows both; different options show what meets each of them."};
+            case SHEET -> new String[] {"",
+                "What nobody measured or wrote is a blank, never a figure. While a STOP stands",
+                "open the first lines say so.",
+                "",
+                "Examples:",
+                "  bayproof sheet plan.yaml",
+                "  bayproof sheet plan.yaml --as=markdown --to=wall     sheet and fuse labels",
+                "  bayproof sheet plan.yaml --as=csv --to=tables",
+                "  bayproof sheet plan.yaml --pins --as=csv --to=form   a form to fill in",
+                "  bayproof sheet plan.yaml --pins --filled=form/pin-form.csv",
+                "  bayproof sheet plan.yaml --put-back"};
             case WHY -> new String[] {"",
                 "Examples:",
                 "  bayproof why",

@@ -75,7 +75,7 @@ public record Plan(@Field(key = "job", says = "the job") Head job,
     /** One pin of a factory connector that the job joins. */
     public record PinUse(String id, String path, At at,
                          @Field(key = "function", says = "function of the pin", words = {"constant-supply", "switched-supply", "ground",
-                             "illumination", "turn-on", "speaker"}) Shown<String> function,
+                             "illumination", "turn-on", "speaker", "can-high", "can-low", "lin"}) Shown<String> function,
                          @Field(key = "color", says = "color of the factory wire as seen") Shown<String> color,
                          @Field(key = "connected-to", says = "terminal the pin is joined to") Shown<String> connectedTo,
                          @Field(key = "method", says = "how the pin is joined", words = {"plug-in-harness", "tap-crimp", "tap-solder",

@@ -8,12 +8,12 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Numbers and limits as people read them. */
-final class Amounts {
+public final class Amounts {
     private Amounts() {
     }
 
     /** A number with its unit. */
-    static String print(double si, String unit) {
+    public static String print(double si, String unit) {
         return Units.print(si, Dimension.ofSymbol(unit));
     }
 
@@ -38,7 +38,7 @@ final class Amounts {
     }
 
     /** The whole figure of a limit, with the weight of each step. */
-    static String figure(Limit limit) {
+    public static String figure(Limit limit) {
         return switch (limit.kind()) {
             case AT_MOST -> "at most " + steps(limit);
             case AT_LEAST -> "at least " + steps(limit);
