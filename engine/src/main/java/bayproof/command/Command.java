@@ -19,6 +19,7 @@ enum Command {
                     new Option("--zone", "ID", "Show what lies in or passes this zone only; may stand several times.", true),
                     new Option("--since", "OTHER", "Another plan, such as the one before a change: show which verdicts moved, and why."),
                     new Option("--as", "FORM", "text (where none is named) or json."),
+                    Option.UNITS,
                     new Option("--color", "WHEN", "Color the weights: auto (on a terminal only, where none is named), never or always. "
                             + "Nothing is said by color alone, and JSON has none."),
                     new Option("--timing", null, "Tell on standard error where the time went."))),
@@ -26,7 +27,8 @@ enum Command {
             "RULE", false, "The rule to explain; without one, all are listed by topic.",
             List.of(new Option("--in", "PLAN", "Show what the rule found in this plan: facts, numbers, verdicts."),
                     new Option("--limit", "NAME", "Explain this limit: its figure, its source and what others say."),
-                    new Option("--limits", "FILE", "Shop limits to use in place of those the plan names.")));
+                    new Option("--limits", "FILE", "Shop limits to use in place of those the plan names."),
+                    Option.UNITS));
 
     private final String word;
     private final String says;

@@ -5,6 +5,7 @@ import bayproof.read.UnusableInput;
 import bayproof.report.Paper;
 import bayproof.report.Plain;
 import bayproof.report.RuleBaseDate;
+import bayproof.units.UnitSystem;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.IOException;
@@ -59,10 +60,18 @@ public final class Main {
             }
             order = (Order) read;
         }
-        return switch (order.command()) {
-            case REVIEW -> Review.run(order);
-            case WHY -> Why.run(order);
-        };
+        try (UnitSystem.Scope units = units(order).open()) {
+            return switch (order.command()) {
+                case REVIEW -> Review.run(order);
+                case WHY -> Why.run(order);
+            };
+        }
+    }
+
+    /** The units to print in. What other programs read does not depend on what somebody likes to read. */
+    private static UnitSystem units(Order order) throws WrongUse {
+        String word = Review.oneOf("--units", order.word("--units", UnitSystem.METRIC.word()), UnitSystem.words());
+        return order.word("--as", "text").equals("json") ? UnitSystem.METRIC : UnitSystem.of(word);
     }
 
     /** Name of the tool and of its rule base with its date. */

@@ -273,7 +273,7 @@ final class Binder {
                         "Use a size that is made, such as 8 AWG or 10 mm2.");
                 return null;
             } catch (UnitException e) {
-                problems.add(scalar.at(), "\"" + scalar.text() + "\" is not a cable size.", e.getMessage());
+                problems.add(scalar.at(), e.what(), e.fix());
                 return null;
             }
         }
