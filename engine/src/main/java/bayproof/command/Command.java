@@ -28,7 +28,9 @@ enum Command {
             List.of(new Option("--in", "PLAN", "Show what the rule found in this plan: facts, numbers, verdicts."),
                     new Option("--limit", "NAME", "Explain this limit: its figure, its source and what others say."),
                     new Option("--limits", "FILE", "Shop limits to use in place of those the plan names."),
-                    Option.UNITS));
+                    Option.UNITS)),
+    COMPLETION("completion", "Prints a script that completes commands and options as you type, for bash and zsh.",
+            "SHELL", false, "bash (where none is named) or zsh.", List.of());
 
     private final String word;
     private final String says;

@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import picocli.AutoComplete;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.Model.CommandSpec;
@@ -31,6 +32,7 @@ final class Usage {
                 "  bayproof review cases/street-show/plan.yaml     a plan in which all holds",
                 "  bayproof review --help                          how to read the answer",
                 "  bayproof why                                    what the rules ask for",
+                "  bayproof completion --help                      words by the Tab key",
                 "",
                 "A plan of ten lines (battery, main fuse and its distance, cable size and",
                 "length, amplifier, speakers, ground) is enough for a useful \"no\".");
@@ -68,6 +70,11 @@ final class Usage {
         }
         ParseResult command = line.subcommand();
         return command.isUsageHelpRequested() ? Reply.answer(help(command.commandSpec().commandLine())) : order(command);
+    }
+
+    /** A script for bash that completes every command and option. */
+    String completionScript() {
+        return AutoComplete.bash(top.getCommandName(), top);
     }
 
     private static Order order(ParseResult line) {
@@ -132,6 +139,10 @@ final class Usage {
                 "  bayproof why fuse-near-battery",
                 "  bayproof why fuse-near-battery --in=plan.yaml",
                 "  bayproof why --limit=fuse-distance-bare"};
+            case COMPLETION -> new String[] {"",
+                "In bash, for this session:   source <(bayproof completion)",
+                "In zsh:                     source <(bayproof completion zsh)",
+                "For every session, add that line to ~/.bashrc or ~/.zshrc."};
         };
     }
 

@@ -5,8 +5,8 @@ import java.util.regex.Pattern;
 
 /** Cable sizes for people: American wire gauge and square millimeters side by side, whatever a shop thinks in. */
 public final class Sizes {
-    private static final Pattern SIZE = Pattern.compile("(?<![0-9./])(?:[0-9]{1,2}|[1-4]/0) AWG(?! \\()"
-            + "|(?<![0-9.])[0-9]{1,3}(?:\\.[0-9]+)? mm2(?![0-9]| \\()");
+    private static final Pattern SIZE = Pattern.compile("(?<![0-9./])(?:[0-9]{1,2}|[1-4]/0) AWG(?! \\(|\\))"
+            + "|(?<![0-9.])[0-9]{1,3}(?:\\.[0-9]+)? mm2(?![0-9]| \\(|\\))");
 
     private Sizes() {
     }

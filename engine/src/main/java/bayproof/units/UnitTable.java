@@ -2,11 +2,13 @@ package bayproof.units;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import org.apache.commons.text.similarity.LevenshteinDistance;
 
 /**
  * The units of the trade, with exact factors.
@@ -125,6 +127,22 @@ final class UnitTable {
     /** Whether a spelling is refused only because capitals matter in it. */
     static boolean differsInCaseOnly(String spelling) {
         return !EXACT.containsKey(spelling) && CASE_MATTERS.contains(fold(spelling));
+    }
+
+    /** The end of a refusal's sentence: the spelling that may have been meant, or a period where none is near. */
+    static String near(String spelling, Dimension expected) {
+        String given = fold(spelling);
+        int most = given.length() < (expected == null ? 4 : 3) ? 1 : 2;
+        if (given.isEmpty() || given.length() > 30) {
+            return ".";
+        }
+        LevenshteinDistance distance = new LevenshteinDistance(most);
+        return EXACT.entrySet().stream()
+                .filter(entry -> entry.getKey().length() >= 2 && given.charAt(0) == fold(entry.getKey()).charAt(0)
+                        && entry.getKey().chars().allMatch(Character::isLetter) && (expected == null || entry.getValue().dimension() == expected))
+                .map(Map.Entry::getKey).filter(known -> distance.apply(given, fold(known)) >= 0)
+                .min(Comparator.<String, Integer>comparing(known -> distance.apply(given, fold(known))).thenComparing(known -> known))
+                .map(known -> "; did you mean " + known + "?").orElse(".");
     }
 
     /** All spellings that are read, in no order. */

@@ -122,7 +122,7 @@ public final class Units {
         String rest = clean.substring(matcher.end());
         Unit unit = UnitTable.find(rest.strip());
         if (unit == null) {
-            throw refusal(quote(text), rest, fix);
+            throw refusal(quote(text), rest, expected, fix);
         }
         double si = unit.toSi(new BigDecimal(number));
         if (unit.dimension() == Dimension.TEMPERATURE && si < ABSOLUTE_ZERO_CELSIUS) {
@@ -131,7 +131,7 @@ public final class Units {
         return new Quantity(si, unit.dimension());
     }
 
-    private static UnitException refusal(String quoted, String rest, String fix) {
+    private static UnitException refusal(String quoted, String rest, Dimension expected, String fix) {
         if (rest.isEmpty()) {
             return new UnitException(quoted + " has no unit.", fix);
         }
@@ -163,7 +163,7 @@ public final class Units {
         if (UnitTable.differsInCaseOnly(spelling)) {
             return new UnitException(quoted + " has a unit in which capitals matter, and " + quote(spelling) + " is none that is known.", fix);
         }
-        return new UnitException(quoted + " has the unit " + quote(spelling) + ", which is not known.", fix);
+        return new UnitException(quoted + " has the unit " + quote(spelling) + ", which is not known" + UnitTable.near(spelling, expected), fix);
     }
 
     /** The text as a message shows it: what a terminal would act on is left out. */
