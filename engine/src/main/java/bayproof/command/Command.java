@@ -1,5 +1,6 @@
 package bayproof.command;
 
+import bayproof.command.Option.Use;
 import java.util.Arrays;
 import java.util.List;
 
@@ -14,9 +15,9 @@ enum Command {
                             + "fix or stop."),
                     new Option("--limits", "FILE", "Shop limits to use in place of those the plan names."),
                     new Option("--all", null, "List what holds, with margins, and what does not apply, with reasons."),
-                    new Option("--topic", "TOPIC", "Show the rules of this topic only; may stand several times.", true),
-                    new Option("--item", "ID", "Show what concerns this item, its runs, speaker wiring and pins only; may stand several times.", true),
-                    new Option("--zone", "ID", "Show what lies in or passes this zone only; may stand several times.", true),
+                    new Option("--topic", "TOPIC", "Show the rules of this topic only; may stand several times.", Use.MANY),
+                    new Option("--item", "ID", "Show what concerns this item, its runs, speaker wiring and pins only; may stand several times.", Use.MANY),
+                    new Option("--zone", "ID", "Show what lies in or passes this zone only; may stand several times.", Use.MANY),
                     new Option("--since", "OTHER", "Another plan, such as the one before a change: show which verdicts moved, and why."),
                     new Option("--as", "FORM", "text (where none is named) or json."),
                     Option.UNITS,
@@ -27,6 +28,11 @@ enum Command {
             "RULE", false, "The rule to explain; without one, all are listed by topic.",
             List.of(new Option("--in", "PLAN", "Show what the rule found in this plan: facts, numbers, verdicts."),
                     new Option("--limit", "NAME", "Explain this limit: its figure, its source and what others say."),
+                    new Option("--topic", "TOPIC", "List the rules, mistakes or demands of this topic only; may stand several times.", Use.MANY),
+                    new Option("--source", "TEXT", "List the rules that rest on a source with this text in its name."),
+                    new Option("--mistake", "TEXT", "List mistakes that the cases make, each with the rule that finds it; with TEXT, those with these words.",
+                            Use.BARE),
+                    new Option("--coverage", null, "List what the trade demands, each with its rule, the reason why none judges it, or that it is still open."),
                     new Option("--limits", "FILE", "Shop limits to use in place of those the plan names."),
                     Option.UNITS)),
     COMPLETION("completion", "Prints a script that completes commands and options as you type, for bash and zsh.",

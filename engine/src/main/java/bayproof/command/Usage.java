@@ -99,7 +99,10 @@ final class Usage {
                 spec.addOption(builder.paramLabel(option.label()).type(List.class).auxiliaryTypes(String.class).arity("1").build());
                 continue;
             }
-            spec.addOption(option.takesWord() ? builder.paramLabel(option.label()).type(String.class).arity("1").build()
+            if (option.takesWord() && !option.wordNeeded()) {
+                builder.fallbackValue("");
+            }
+            spec.addOption(option.takesWord() ? builder.paramLabel(option.label()).type(String.class).arity(option.wordNeeded() ? "1" : "0..1").build()
                     : builder.type(boolean.class).arity("0").build());
         }
         Map<String, String> status = new LinkedHashMap<>();
@@ -138,7 +141,10 @@ final class Usage {
                 "  bayproof why",
                 "  bayproof why fuse-near-battery",
                 "  bayproof why fuse-near-battery --in=plan.yaml",
-                "  bayproof why --limit=fuse-distance-bare"};
+                "  bayproof why --limit=fuse-distance-bare",
+                "  bayproof why --source=\"33 CFR 183.455\"",
+                "  bayproof why --mistake=grommet                what goes wrong with grommets",
+                "  bayproof why --coverage --topic=grounds       what is asked, and who judges it"};
             case COMPLETION -> new String[] {"",
                 "In bash, for this session:   source <(bayproof completion)",
                 "In zsh:                     source <(bayproof completion zsh)",
