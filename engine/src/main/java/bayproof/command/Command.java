@@ -20,6 +20,7 @@ enum Command {
                     new Option("--zone", "ID", "Show what lies in or passes this zone only; may stand several times.", Use.MANY),
                     new Option("--since", "OTHER", "Another plan, such as the one before a change: show which verdicts moved, and why."),
                     new Option("--as", "FORM", "text (where none is named) or json."),
+                    Option.UNITS,
                     new Option("--color", "WHEN", "Color the weights: auto (on a terminal only, where none is named), never or always. "
                             + "Nothing is said by color alone, and JSON has none."),
                     new Option("--timing", null, "Tell on standard error where the time went."))),
@@ -40,7 +41,8 @@ enum Command {
                     new Option("--mistake", "TEXT", "List mistakes that the cases make, each with the rule that finds it; with TEXT, those with these words.",
                             Use.BARE),
                     new Option("--coverage", null, "List what the trade demands, each with its rule, the reason why none judges it, or that it is still open."),
-                    new Option("--limits", "FILE", "Shop limits to use in place of those the plan names."))),
+                    new Option("--limits", "FILE", "Shop limits to use in place of those the plan names."),
+                    Option.UNITS)),
     NEW("new", "Begins a job: a folder with plan, vehicle sheet and parts, or the sheet of a vehicle.",
             "FOLDER", false, "The folder to write; it must not be there yet.",
             List.of(new Option("--from", "EXAMPLE", "Copy this example into the folder, with the parts it needs."),
@@ -49,7 +51,9 @@ enum Command {
                     new Option("--no-questions", null, "Do not ask them on the terminal."),
                     new Option("--vehicle", "NAME", "Print a form to fill in at this vehicle; with --survey, write NAME.yaml beside that form."),
                     new Option("--survey", "FILE", "The form, filled in."),
-                    new Option("--vehicle-from", "SHEET", "Begin the job with this vehicle sheet of an earlier job; what was seen on that vehicle then counts as seen on the same variant.")));
+                    new Option("--vehicle-from", "SHEET", "Begin the job with this vehicle sheet of an earlier job; what was seen on that vehicle then counts as seen on the same variant."))),
+    COMPLETION("completion", "Prints a script that completes commands and options as you type, for bash and zsh.",
+            "SHELL", false, "bash (where none is named) or zsh.", List.of());
 
     private final String word;
     private final String says;

@@ -20,6 +20,10 @@ record Option(String name, String label, String says, Use use) {
         BARE
     }
 
+    /** For every command that prints quantities; {@link Main} opens the scope. */
+    static final Option UNITS = new Option("--units", "SYSTEM", "Print lengths, volumes, masses, torques and temperatures in "
+            + "metric (where none is named) or us units. Cable sizes show AWG and mm2 either way. JSON is always metric.");
+
     Option(String name, String label, String says) {
         this(name, label, says, Use.ONCE);
     }

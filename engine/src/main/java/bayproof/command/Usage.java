@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import picocli.AutoComplete;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.Model.CommandSpec;
@@ -32,6 +33,7 @@ final class Usage {
                 "  bayproof review my-job/plan.yaml                what is wrong or still open",
                 "  bayproof review --help                          how to read the answer",
                 "  bayproof why                                    what the rules ask for",
+                "  bayproof completion --help                      words by the Tab key",
                 "",
                 "A plan of ten lines (battery, main fuse and its distance, cable size and",
                 "length, amplifier, speakers, ground) is enough for a useful \"no\".");
@@ -76,6 +78,11 @@ final class Usage {
         return command.isUsageHelpRequested() ? Reply.answer(help(command.commandSpec().commandLine())) : order(command);
     }
 
+    /** A script for bash that completes every command and option. */
+    String completionScript() {
+        return AutoComplete.bash(top.getCommandName(), top);
+    }
+
     private static Order order(ParseResult line) {
         Command command = Command.of(line.commandSpec().name());
         Map<String, List<String>> options = new TreeMap<>();
@@ -109,6 +116,7 @@ final class Usage {
             case REVIEW -> "Nothing that is due counts against the plan.";
             case WHY -> "The question was answered.";
             case NEW -> "Written, or listed.";
+            case COMPLETION -> "The script was printed.";
             case SHEET -> "Printed, and no STOP stands open. With --filled: every pin that the plan joins fits.";
         });
         if (command == Command.SHEET) {
@@ -176,6 +184,10 @@ final class Usage {
                 "  bayproof new --vehicle=blue-van > blue-van.md",
                 "  bayproof new --vehicle=blue-van --survey=blue-van.md    writes blue-van.yaml",
                 "  bayproof new my-job --vehicle-from=blue-van.yaml"};
+            case COMPLETION -> new String[] {"",
+                "In bash, for this session:   source <(bayproof completion)",
+                "In zsh:                     source <(bayproof completion zsh)",
+                "For every session, add that line to ~/.bashrc or ~/.zshrc."};
         };
     }
 

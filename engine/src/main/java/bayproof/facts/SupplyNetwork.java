@@ -4,6 +4,8 @@ import bayproof.graph.Link;
 import bayproof.graph.WiringGraph;
 import bayproof.read.Item;
 import bayproof.read.Run;
+import bayproof.solve.Converter;
+import bayproof.solve.ConverterSolver;
 import bayproof.solve.Load;
 import bayproof.solve.Network;
 import bayproof.solve.OperatingPoint;
@@ -23,9 +25,6 @@ final class SupplyNetwork {
     private static final String IDLE = ".idle";
     private static final String OWN_LOAD = "own load";
     private static final String INPUT = ".input";
-    /** Output and input of a converter meet only through the returns they share, so a few rounds settle them. */
-    private static final int MOST_ROUNDS = 40;
-    private static final double SETTLED = 1e-9;
 
     private final Model model;
     private final Amplifiers amplifiers;
@@ -33,7 +32,7 @@ final class SupplyNetwork {
     private final State state;
     private final List<Item.Battery> batteries;
     private final List<Item> powered = new ArrayList<>();
-    private final List<Item.Converter> converters = new ArrayList<>();
+    private final List<Converter> converters = new ArrayList<>();
     private final Map<Item, Double> unseenCutOffs = new IdentityHashMap<>();
     private Network network;
 
@@ -166,7 +165,7 @@ final class SupplyNetwork {
     private void converter(Network.Builder builder, Item.Converter converter) {
         double volts = corner.given(converter.setVolts());
         double limit = corner.given(converter.limitAmperes());
-        corner.given(converter.efficiency());
+        double efficiency = corner.given(converter.efficiency());
         for (String terminal : List.of(".in", ".out")) {
             if (batteries.stream().noneMatch(battery -> model.joined(converter.id() + terminal, battery.id() + ".positive"))) {
                 corner.need(new Need("runs", "the run that joins " + converter.id() + terminal + " to a battery", converter.at()));
@@ -178,7 +177,7 @@ final class SupplyNetwork {
         if (corner.isWhole()) {
             builder.regulated(converter.id(), converter.id() + ".out", converter.id() + ".common", volts, limit);
             builder.constantPower(converter.id() + INPUT, converter.id() + ".in", converter.id() + ".common", 0, 0);
-            converters.add(converter);
+            converters.add(new Converter(converter.id(), converter.id() + INPUT, efficiency));
         }
     }
 
@@ -261,26 +260,7 @@ final class SupplyNetwork {
                         amplifiers.supplyWatts(amplifier, share, corner), power.cutOffVolts()));
             }
         }
-        Network loaded = network.withLoads(changed);
-        Solution solution = Solver.solve(loaded);
-        for (int round = 0; round < MOST_ROUNDS && !converters.isEmpty() && solution instanceof OperatingPoint point; round++) {
-            List<Load> inputs = new ArrayList<>();
-            boolean settled = true;
-            for (Item.Converter converter : converters) {
-                Load.ConstantPower before = (Load.ConstantPower) loaded.loads().stream()
-                        .filter(load -> load.id().equals(converter.id() + INPUT)).findFirst().orElseThrow();
-                double watts = point.sourceAmperes(converter.id()) * point.voltsAcross(converter.id() + ".out", converter.id() + ".common")
-                        / converter.efficiency().orElse(1.0);
-                settled &= Math.abs(watts - before.watts()) <= SETTLED * Math.max(1, watts);
-                inputs.add(new Load.ConstantPower(before.id(), before.positive(), before.negative(), watts, 0));
-            }
-            if (settled) {
-                return solution;
-            }
-            loaded = loaded.withLoads(inputs);
-            solution = Solver.solve(loaded);
-        }
-        return solution;
+        return ConverterSolver.solve(network.withLoads(changed), converters);
     }
 
     /** The battery that an item's feed leads to; null where there is none. */

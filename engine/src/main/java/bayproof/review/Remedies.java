@@ -133,7 +133,7 @@ public final class Remedies {
                 : Units.print(verdict.limit().value(), Dimension.ofSymbol(verdict.limit().limit().unit()));
         String measured = verdict.measured() == null ? "" : verdict.measured().word() != null ? verdict.measured().word()
                 : Units.print(verdict.measured().number(), Dimension.ofSymbol(verdict.measured().unit()));
-        return say.replace("{value}", value).replace("{limit}", limit).replace("{measured}", measured)
+        return say.replace("{value}", Units.alsoIn(value)).replace("{limit}", limit).replace("{measured}", measured)
                 .replace(" (now )", "");
     }
 }
