@@ -128,6 +128,9 @@ public record Address(String kind, List<String> keys, String pattern, String say
 
     /** The units of the dimension's own examples: of {@code "18 in" or "0.45 m"} they are in and m. */
     private static String units(Dimension dimension) {
+        if (dimension == Dimension.LENGTH) {
+            return "m, mm or in";
+        }
         List<String> units = new ArrayList<>();
         for (String example : dimension.examples().split("\"")) {
             if (example.matches("[0-9.]+ .*")) {

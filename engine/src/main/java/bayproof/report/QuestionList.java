@@ -24,7 +24,7 @@ final class QuestionList {
         Questions questions = standing.questions();
         Paper page = new Paper();
         List<Question> asked = questions.first();
-        page.line("QUESTIONS  " + (asked.isEmpty() ? "none" : QuestionText.total(questions, asked.size())));
+        page.line("QUESTIONS  " + (asked.isEmpty() ? "none" : "what most checks wait for first"));
         if (asked.size() > 1) {
             page.line("A check that waits for several things is counted behind each. \"Clears\" counts those that wait for nothing else "
                     + "once a question and all before it are answered, as far as is known now.");
@@ -41,7 +41,7 @@ final class QuestionList {
             page.line(later);
         }
         if (!asked.isEmpty()) {
-            page.line("Asked: " + QuestionText.total(questions, asked.size()));
+            page.line(QuestionText.total(questions, asked.size()));
         }
         return page;
     }

@@ -53,9 +53,6 @@ final class QuestionText {
             if (!fact.address().words().isEmpty()) {
                 parts.add(String.join(", ", fact.address().words()));
             }
-            if (fact.address().group()) {
-                parts.add("{ name: { key: value } }");
-            }
         }
         if (fact.tool() != null) {
             parts.add("tool: " + fact.tool());

@@ -42,6 +42,12 @@ public final class Looks {
         return measured.get(address.pattern());
     }
 
+    /** The instrument of a value that is measured. */
+    public String toolFor(Address address) {
+        String tool = tool(address);
+        return tool == null ? "meter" : tool;
+    }
+
     String tool(Address address) {
         String tool = tools.get(address.pattern());
         return tool != null ? tool : byLastKeys(tools, address.pattern());
