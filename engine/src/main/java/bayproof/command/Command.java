@@ -18,10 +18,16 @@ enum Command {
                     new Option("--item", "ID", "Show what concerns this item, its runs, speaker wiring and pins only; may stand several times.", true),
                     new Option("--zone", "ID", "Show what lies in or passes this zone only; may stand several times.", true),
                     new Option("--since", "OTHER", "Another plan, such as the one before a change: show which verdicts moved, and why."),
-                    new Option("--as", "FORM", "text (where none is named) or json."),
+                    Option.withOrWithout("--ask", "all", "Print the questions as a form to fill in, at most 25 of them, or all; --as=csv prints "
+                            + "a table."),
+                    new Option("--as", "FORM", "text (where none is named) or json; of a form text (Markdown) or csv."),
                     new Option("--color", "WHEN", "Color the weights: auto (on a terminal only, where none is named), never or always. "
                             + "Nothing is said by color alone, and JSON has none."),
                     new Option("--timing", null, "Tell on standard error where the time went."))),
+    NEW("new", "Puts the answers of a filled form into the files of a job.",
+            "JOB", true, "The job: its plan, or its folder when the plan is called plan.yaml.",
+            List.of(new Option("--answers", "FORM", "The filled form, as review --ask printed it: Markdown or CSV."),
+                    new Option("--write", null, "Change the files; without it the changes are only shown."))),
     WHY("why", "Explains the rules: all of them, one, one on a plan, or one limit.",
             "RULE", false, "The rule to explain; without one, all are listed by topic.",
             List.of(new Option("--in", "PLAN", "Show what the rule found in this plan: facts, numbers, verdicts."),

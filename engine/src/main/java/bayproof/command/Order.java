@@ -38,10 +38,14 @@ record Order(Command command, String subject, Map<String, List<String>> options)
             }
             int equals = argument.indexOf('=');
             Option option = command.option(equals < 0 ? argument : argument.substring(0, equals));
-            if (option == null || !option.takesWord() && equals >= 0) {
+            if (option == null || !option.takesWord() && equals >= 0 && !argument.substring(equals + 1).equals(option.may())) {
                 return null;
             }
             String word = "";
+            if (option.may() != null && (equals >= 0 || i + 1 < arguments.length && arguments[i + 1].equals(option.may()))) {
+                i += equals < 0 ? 1 : 0;
+                word = option.may();
+            }
             if (option.takesWord()) {
                 if (equals < 0 && (i + 1 == arguments.length || arguments[i + 1].startsWith("-"))) {
                     return null;

@@ -76,7 +76,7 @@ final class Usage {
         for (Option option : command.options()) {
             if (line.hasMatchedOption(option.name())) {
                 options.put(option.name(), option.many() ? line.matchedOptionValue(option.name(), List.of())
-                        : List.of(option.takesWord() ? line.matchedOptionValue(option.name(), "") : ""));
+                        : List.of(option.takesWord() || option.may() != null ? line.matchedOptionValue(option.name(), "") : ""));
             }
         }
         return new Order(command, line.matchedPositionalValue(0, (String) null), options);
@@ -92,11 +92,22 @@ final class Usage {
                 spec.addOption(builder.paramLabel(option.label()).type(List.class).auxiliaryTypes(String.class).arity("1").build());
                 continue;
             }
+            if (option.may() != null) {
+                spec.addOption(builder.paramLabel(option.may()).type(String.class).arity("0..1").fallbackValue("").build());
+                continue;
+            }
             spec.addOption(option.takesWord() ? builder.paramLabel(option.label()).type(String.class).arity("1").build()
                     : builder.type(boolean.class).arity("0").build());
         }
         Map<String, String> status = new LinkedHashMap<>();
-        status.put(" " + Reply.CLEAR, command == Command.REVIEW ? "Nothing that is due counts against the plan." : "The question was answered.");
+        status.put(" " + Reply.CLEAR, switch (command) {
+            case REVIEW -> "Nothing that is due counts against the plan.";
+            case NEW -> "Every answer of the form has its place.";
+            case WHY -> "The question was answered.";
+        });
+        if (command == Command.NEW) {
+            status.put(" " + Reply.COUNTS, "Some answers are wrong or have to be entered by hand; they are listed.");
+        }
         if (command == Command.REVIEW) {
             status.put(" " + Reply.COUNTS, "Something does: broken or not shown, of the gates judged, at or above the weight asked for. "
                     + "Of a parts book or vehicle sheet alone: data is missing.");
@@ -122,10 +133,20 @@ final class Usage {
                 "  bayproof review plan.yaml --topic=protection --item=amp-front",
                 "  bayproof review plan.yaml --since=before/plan.yaml   what the change moved",
                 "  bayproof review parts.yaml                           what data is missing",
+                "  bayproof review plan.yaml --ask > form.md            questions to fill in",
                 "",
                 "Narrowing (--topic, --item, --zone) changes what is shown, never the answer, the",
                 "counts or the exit status: those come from everything that is due. An option",
                 "given twice shows both; different options show what meets each of them."};
+            case NEW -> new String[] {"",
+                "Examples:",
+                "  bayproof review plan.yaml --ask > form.md    print the form and fill it in",
+                "  bayproof new . --answers=form.md             show what it changes",
+                "  bayproof new . --answers=form.md --write     change it",
+                "",
+                "Each answer goes to the file that owns it: the plan, the vehicle sheet, the",
+                "readings, or a parts.yaml of the job; a parts book elsewhere is never changed.",
+                "The rest of each file stays as it is, byte for byte."};
             case WHY -> new String[] {"",
                 "Examples:",
                 "  bayproof why",

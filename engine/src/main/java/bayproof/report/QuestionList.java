@@ -51,7 +51,7 @@ final class QuestionList {
         page.hanging((number < 10 ? " " : "") + number + "  ", Plain.capital(Plain.text(question.thing().name())) + " - "
                 + question.thing().body().heading() + ". " + Plain.capital(QuestionText.holdsUp(question)) + ".");
         for (OpenFact fact : question.facts()) {
-            String how = QuestionText.how(fact);
+            String how = fact.address() != null && fact.address().group() ? "" : QuestionText.how(fact);
             page.hanging(MARGIN + "- ", QuestionText.words(fact.need()) + (how.isEmpty() ? "" : " [" + how + "]") + "  ("
                     + places.line(fact.need().at()) + ")");
             String instead = fact.instead();

@@ -8,13 +8,17 @@ import bayproof.review.OpenFact;
 import bayproof.review.Question;
 import bayproof.review.Questions;
 import bayproof.vocabulary.Need;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
 /** Questions in words. */
 final class QuestionText {
+    /** How an entry of a group is written. */
+    private static final Map<String, String> KEYS = Map.of("runs", "{ its-id: { from: item.terminal, to: item.terminal } }",
+            "items", "{ its-id: { part: its-part } }", "speaker-wiring", "{ amp.ch-1: { net: sub.coil-1 } }",
+            "pins", "{ radio-a.4: { connected-to: item.terminal } }", "steps", "{ its-id: { do: teardown, after: [] } }",
+            "found", "{ its-id: { what: words, state: dead } }", "supply.sources", "{ its-id: { part: its-part } }");
+
     private QuestionText() {
     }
 
@@ -45,19 +49,20 @@ final class QuestionText {
 
     /** In which unit and with what a fact is found out; empty where there is nothing to say. */
     static String how(OpenFact fact) {
-        List<String> parts = new ArrayList<>();
-        if (fact.address() != null) {
-            if (!fact.address().unit().isEmpty()) {
-                parts.add(fact.address().unit());
-            }
-            if (!fact.address().words().isEmpty()) {
-                parts.add(String.join(", ", fact.address().words()));
-            }
+        String unit = unit(fact);
+        String tool = fact.tool() == null ? "" : "tool: " + Plain.text(fact.tool());
+        return unit + (unit.isEmpty() || tool.isEmpty() ? "" : "; ") + tool;
+    }
+
+    /** The units a fact may be given in, or the words it may be; empty where any words will do. */
+    static String unit(OpenFact fact) {
+        if (fact.address() == null) {
+            return "";
         }
-        if (fact.tool() != null) {
-            parts.add("tool: " + fact.tool());
+        if (fact.address().group()) {
+            return KEYS.getOrDefault(fact.need().path(), "{ its-id: { key: value } }");
         }
-        return Plain.text(String.join("; ", parts));
+        return fact.address().unit().isEmpty() ? String.join(", ", fact.address().words()) : fact.address().unit();
     }
 
     /** The rules that wait for a question, heaviest first, with how many checks of each. */

@@ -26,12 +26,15 @@ public final class Questions {
     public static final int BUDGET = 25;
 
     private final Evaluation evaluation;
+    private final Things things;
+    private final Map<Need, String> keys = new HashMap<>();
     private final List<Verdict> waiting;
     private final List<OpenFact> facts;
     private final List<Question> all;
 
     private Questions(Evaluation evaluation, List<Verdict> verdicts) {
         this.evaluation = evaluation;
+        this.things = new Things(evaluation.files(), evaluation.job());
         this.waiting = verdicts.stream().filter(verdict -> verdict.outcome() == Outcome.UNSHOWN).toList();
         this.facts = openFacts();
         this.all = asked();
@@ -74,8 +77,9 @@ public final class Questions {
         return needs(verdict, evaluation.job().limits());
     }
 
-    private static String key(Need need) {
-        return need.path() + "\n" + need.ask();
+    /** The same for all needs that one answer meets: items of one part share its data sheet. */
+    private String key(Need need) {
+        return keys.computeIfAbsent(need, any -> things.shared(any.path()) + "\n" + any.ask());
     }
 
     private List<OpenFact> openFacts() {
@@ -92,7 +96,7 @@ public final class Questions {
             }
             for (Window window : verdict.windows()) {
                 String says = evaluation.job().limits().named(window.limit()).says();
-                window.paths().forEach(path -> windows.put(path + "\n" + says, window.limit()));
+                window.paths().forEach(path -> windows.put(key(new Need(path, says, verdict.at())), window.limit()));
             }
         }
         return needs.entrySet().stream().map(entry -> new OpenFact(entry.getValue(), Address.of(evaluation.files(), entry.getValue().path()),
@@ -102,7 +106,6 @@ public final class Questions {
     }
 
     private List<Question> asked() {
-        Things things = new Things(evaluation.files(), evaluation.job());
         Map<String, Thing> named = new LinkedHashMap<>();
         Map<String, List<OpenFact>> byThing = new LinkedHashMap<>();
         for (OpenFact fact : facts) {

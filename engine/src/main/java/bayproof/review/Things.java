@@ -69,6 +69,20 @@ final class Things {
         };
     }
 
+    /** The path of a fact, or where all items of one part have the same value, the path in the parts book. */
+    String shared(String path) {
+        String[] keys = path.split("\\.");
+        int depth = path.startsWith("items.") ? 1 : path.startsWith(SOURCES) ? 2 : 0;
+        Item item = depth > 0 && keys.length > depth + 1 ? job.items().get(keys[depth]) : null;
+        String part = item == null || Looks.built().isFitted(keys[depth + 1]) || isOwn(item, keys[depth + 1]) ? null : part(item);
+        return part == null ? path : "parts." + part + path.substring(item.path().length());
+    }
+
+    /** Whether the item says a key itself, in place of its part. */
+    private boolean isOwn(Item item, String key) {
+        return Address.at(files.tree(item.path().startsWith("items.") ? "plan" : "vehicle"), List.of((item.path() + "." + key).split("\\."))) != null;
+    }
+
     private static Thing root(String key, Address address) {
         return switch (key) {
             case "runs" -> new Thing(key, "runs that the plan does not name yet", Body.DESK);

@@ -1,18 +1,12 @@
 package bayproof.splice;
 
-import bayproof.read.JobFiles;
-import bayproof.read.JobReader;
 import bayproof.read.Problem;
-import bayproof.read.Tree;
 import bayproof.read.UnusableInput;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 
 /**
  * Puts the answers of a form into the files of a job. Each answer is put in, the job is read anew, and it stays only where
@@ -32,17 +26,13 @@ public final class Filling {
     }
 
     private final FilledForm form;
-    private JobText job;
-    private JobFiles files;
-    private final Map<Answer, String> done = new LinkedHashMap<>();
+    private State state;
     private final List<Left> left = new ArrayList<>();
     private int unknown;
 
     private Filling(FilledForm form, Path plan) throws UnusableInput {
         this.form = form;
-        this.job = JobText.of(plan.normalize());
-        this.files = job.files();
-        JobReader.bind(files);
+        this.state = State.of(plan);
     }
 
     /**
@@ -56,9 +46,9 @@ public final class Filling {
         return filling;
     }
 
-    /** The answers that were put in, each with the file's name it went to. */
-    public Map<Answer, String> done() {
-        return done;
+    /** How many answers are in. */
+    public int done() {
+        return form.answers().size() - unknown - left.size();
     }
 
     /** The answers that were not, in the order of the form. */
@@ -73,7 +63,7 @@ public final class Filling {
 
     /** The changed files with their new texts. */
     public Map<Path, String> changed() {
-        return job.changed();
+        return state.job().changed();
     }
 
     private void run() {
@@ -85,78 +75,63 @@ public final class Filling {
                 open.add(answer);
             }
         }
-        Map<Answer, Left> refused = new HashMap<>();
         // What one answer names, another one may bring: as long as any goes in, the rest is tried again.
+        Map<Answer, Left> refused = new LinkedHashMap<>();
         for (int before = -1; before != open.size() && !open.isEmpty();) {
             before = open.size();
-            Set<Answer> in = new HashSet<>();
-            for (Answer answer : open) {
-                Left reason = put(answer);
-                if (reason == null) {
-                    in.add(answer);
-                } else {
-                    refused.put(answer, reason);
-                }
-            }
-            open.removeAll(in);
+            refused.clear();
+            halved(open, refused);
+            open = new ArrayList<>(refused.keySet());
         }
-        open.forEach(answer -> left.add(refused.get(answer)));
+        left.addAll(refused.values());
+    }
+
+    /** Puts in all that go in together, else each half apart, down to the single answers that do not go in. */
+    private void halved(List<Answer> answers, Map<Answer, Left> refused) {
+        if (answers.size() == 1) {
+            Left reason = put(answers.get(0));
+            if (reason != null) {
+                refused.put(answers.get(0), reason);
+            }
+        } else if (!answers.isEmpty() && !putAll(answers)) {
+            halved(answers.subList(0, answers.size() / 2), refused);
+            halved(answers.subList(answers.size() / 2, answers.size()), refused);
+        }
+    }
+
+    /** Puts all answers in and reads the job anew once; where anything is wrong with it, nothing is done. */
+    private boolean putAll(List<Answer> answers) {
+        State begin = state;
+        try {
+            for (Answer answer : answers) {
+                state = state.with(answer, form);
+            }
+            state = state.read();
+            return true;
+        } catch (NotSpliced | UnusableInput e) {
+            state = begin;
+            return false;
+        }
     }
 
     /** Puts one answer in; null when it stays, otherwise why it does not. */
     private Left put(Answer answer) {
-        List<Put> puts;
-        JobText next = job;
+        State next;
         try {
-            puts = new Owner(job, files, form).puts(answer);
-            for (Put put : puts) {
-                next = next.with(put.file(), text(next, put));
-            }
+            next = state.with(answer, form);
         } catch (NotSpliced e) {
             return new Left(answer, e.getMessage() + ".", "", false);
         } catch (UnusableInput e) {
             return new Left(answer, e.problems().get(0).what(), "", false);
         }
         try {
-            JobFiles after = next.files();
-            JobReader.bind(after);
-            if (!isAsWanted(after, puts)) {
-                return new Left(answer, "the job would not say the same otherwise.", "", false);
-            }
-            job = next;
-            files = after;
-            done.put(answer, puts.get(puts.size() - 1).file().getFileName().toString());
+            state = next.read();
             return null;
+        } catch (NotSpliced e) {
+            return new Left(answer, e.getMessage() + ".", "", false);
         } catch (UnusableInput e) {
             Problem problem = e.problems().get(0);
             return new Left(answer, problem.what(), problem.fix(), true);
         }
-    }
-
-    private static String text(JobText job, Put put) throws NotSpliced, UnusableInput {
-        String name = put.file().getFileName().toString();
-        if (!job.has(put.file())) {
-            return put.keys().get(0) + ": " + new Style(false, '"', "\n", 2).written(put.value(), false, (char) 0) + "\n";
-        }
-        String text = job.text(put.file());
-        if (name.toLowerCase(java.util.Locale.ROOT).endsWith(".csv")) {
-            return CsvText.put(text, name, put.keys(), put.value());
-        }
-        return put.first() == null ? YamlText.put(text, name, put.keys(), put.value())
-                : YamlText.putFirst(text, name, put.keys().get(0), put.first(), put.value());
-    }
-
-    /** Whether the job says what it said and the new values, and nothing else. */
-    private boolean isAsWanted(JobFiles after, List<Put> puts) {
-        for (String kind : JobFiles.KINDS) {
-            Tree wanted = files.tree(kind);
-            for (Put put : puts) {
-                wanted = put.kind().equals(kind) ? Trees.with(wanted, put.place(), put.value()) : wanted;
-            }
-            if (!Trees.sameInAnyOrder(wanted, after.tree(kind))) {
-                return false;
-            }
-        }
-        return true;
     }
 }

@@ -18,6 +18,8 @@ import org.snakeyaml.engine.v2.common.ScalarStyle;
  * @param step    blanks by which a group is indented
  */
 record Style(boolean json, char quote, String newline, int step) {
+    /** Of a new file. */
+    static final Style PLAIN = new Style(false, '"', "\n", 2);
     private static final Pattern WHOLE_OR_TRUTH = Pattern.compile("0|[1-9][0-9]{0,8}|true|false");
     private static final Pattern PLAIN_BEGIN = Pattern.compile("[^\\s\\-?:,\\[\\]{}#&*!|>'\"%@`].*|-[^\\s,\\[\\]{}].*");
     private static final List<String> NOTHING = List.of("", "~", "null");
