@@ -163,7 +163,7 @@ public final class YamlText {
     private List<Edit> onOwnLine(Node map, int end, String lead, String pair) {
         int lineEnd = Style.lineEnd(text, end);
         boolean comma = text.substring(end, Math.min(lineEnd, map.to())).stripLeading().startsWith(",");
-        if (lineEnd >= map.to()) {
+        if (lineEnd >= map.to() || lineEnd == end) {
             return List.of(new Edit(end, end, "," + style.newline() + lead + pair));
         }
         Edit more = new Edit(lineEnd, lineEnd, style.newline() + lead + pair);
