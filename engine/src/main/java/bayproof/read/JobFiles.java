@@ -149,11 +149,6 @@ public final class JobFiles {
             return new MapTree(heads, planTree.at());
         }
 
-        /** A part that does not say its kind adds to the part of its name in another book, and what it says goes before. */
-        private static boolean isAddition(Entry part) {
-            return part.value() instanceof MapTree map && map.get("kind") == null;
-        }
-
         private void once(Entry part, Map<String, Entry> parts) {
             Entry before = parts.putIfAbsent(part.key(), part);
             if (before != null) {
@@ -174,6 +169,11 @@ public final class JobFiles {
             }
             return book;
         }
+    }
+
+    /** A part that does not say its kind adds to the part of its name in another book, and what it says goes before. */
+    static boolean isAddition(Entry part) {
+        return part.value() instanceof MapTree map && map.get("kind") == null;
     }
 
     static void checkHead(MapTree tree, String kind, Problems problems) {

@@ -120,7 +120,7 @@ public final class Filling {
         try {
             next = state.with(answer, form);
         } catch (NotSpliced e) {
-            return new Left(answer, e.getMessage() + ".", "", false);
+            return new Left(answer, e.getMessage() + ".", "", e.isWrong());
         } catch (UnusableInput e) {
             return new Left(answer, e.problems().get(0).what(), "", false);
         }
@@ -128,7 +128,7 @@ public final class Filling {
             state = next.read();
             return null;
         } catch (NotSpliced e) {
-            return new Left(answer, e.getMessage() + ".", "", false);
+            return new Left(answer, e.getMessage() + ".", "", e.isWrong());
         } catch (UnusableInput e) {
             Problem problem = e.problems().get(0);
             return new Left(answer, problem.what(), problem.fix(), true);

@@ -23,6 +23,8 @@ final class Owner {
     private static final String READINGS = "readings";
     private static final String VEHICLE = "vehicle";
     private static final String HOLES = "pass-throughs";
+    /** Groups of the vehicle sheet whose entries are asked for before they are there. */
+    private static final List<String> BEGUN_BY_ANSWERS = List.of("zones", "networks");
 
     private final JobText job;
     private final JobFiles files;
@@ -42,8 +44,9 @@ final class Owner {
     List<Put> puts(Answer answer) throws NotSpliced {
         Address address = Address.of(files, answer.path());
         if (address == null) {
-            throw new NotSpliced("no file of this job holds such a value");
+            throw NotSpliced.wrong("no file of this job holds such a value");
         }
+        refuseStrangers(address);
         Tree value = Values.of(answer.text(), address);
         String state = Looks.built().stateWhenMeasured(address);
         if (state != null && !answer.text().equals("cannot-be-seen")) {
@@ -59,6 +62,21 @@ final class Owner {
             return puts;
         }
         return put(address.kind(), address.keys(), value);
+    }
+
+    /** A slip in a path must not begin a new thing. */
+    private void refuseStrangers(Address address) throws NotSpliced {
+        int name = List.of(address.pattern().split("\\.")).indexOf("*");
+        boolean begins = address.kind().equals(VEHICLE) && (named(VEHICLE) == null || BEGUN_BY_ANSWERS.contains(address.keys().get(0)));
+        if (name < 0 || begins) {
+            return;
+        }
+        List<String> entry = address.keys().subList(0, name + 1);
+        boolean known = Address.at(files.tree(address.kind()), entry) != null
+                || entry.get(0).equals(HOLES) && Address.at(files.tree("plan"), entry) != null;
+        if (!known) {
+            throw NotSpliced.wrong("\"" + String.join(".", entry) + "\" stands nowhere in this job");
+        }
     }
 
     private List<Put> put(String kind, List<String> keys, Tree value) throws NotSpliced {

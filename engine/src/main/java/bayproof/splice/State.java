@@ -38,7 +38,8 @@ record State(JobText job, JobFiles files) {
     State with(Answer answer, FilledForm form) throws NotSpliced, UnusableInput {
         State state = this;
         for (Put put : new Owner(job, files, form).puts(answer)) {
-            if (!state.says(put)) {
+            // What belongs to a file that this answer begins is written in any case.
+            if (!job.has(put.file()) || !state.says(put)) {
                 state = state.with(put);
             }
         }
@@ -48,7 +49,7 @@ record State(JobText job, JobFiles files) {
     /** Whether a file says it already, such as a value that several items of one part share. */
     private boolean says(Put put) {
         Tree said = Address.at(files.tree(put.kind()), put.place());
-        return said != null && Trees.same(said, put.value()) && job.has(put.file());
+        return said != null && Trees.same(said, put.value());
     }
 
     private State with(Put put) throws NotSpliced, UnusableInput {

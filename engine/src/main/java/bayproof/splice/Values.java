@@ -50,9 +50,9 @@ final class Values {
             try {
                 return TreeReader.read(text.getBytes(StandardCharsets.UTF_8), "answer.yaml");
             } catch (UnusableInput e) {
-                throw new NotSpliced("it cannot be read: " + e.problems().get(0).what().replaceAll("\\.$", ""));
+                throw NotSpliced.wrong("it cannot be read: " + e.problems().get(0).what().replaceAll("\\.$", ""));
             }
         }
-        throw new NotSpliced("keys belong here, written as { name: { key: value } }, or none");
+        throw NotSpliced.wrong("keys belong here, written as { name: { key: value } }, or none");
     }
 }
