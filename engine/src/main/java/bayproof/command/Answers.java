@@ -117,27 +117,38 @@ final class Answers {
     private static void write(Map<Path, String> changed, Map<Path, String> before, Path plan) {
         Comparator<Path> order = Comparator.<Path>comparingInt(file -> file.equals(plan.normalize()) ? 1 : 0).thenComparing(file -> !before.get(file).isEmpty())
                 .thenComparing(file -> file);
+        Map<Path, Path> ready = new LinkedHashMap<>();
         try {
-            Map<Path, Path> ready = new LinkedHashMap<>();
             for (Path file : changed.keySet().stream().sorted(order).toList()) {
-                Path folder = file.toAbsolutePath().getParent();
-                Path part = Files.createTempFile(folder, file.getFileName().toString(), ".part");
-                ready.put(file, Files.writeString(part, changed.get(file), StandardCharsets.UTF_8));
+                // A link stays a link: what it leads to is replaced.
+                Path target = Files.exists(file) ? file.toRealPath() : file;
+                Path part = target.resolveSibling("." + target.getFileName() + "." + ProcessHandle.current().pid() + ".part");
+                ready.put(target, part);
+                Files.writeString(part, changed.get(file), StandardCharsets.UTF_8);
             }
             for (Map.Entry<Path, Path> one : ready.entrySet()) {
                 move(one.getValue(), one.getKey());
             }
         } catch (IOException e) {
             throw new UncheckedIOException("the files of the job cannot be written: " + e.getMessage(), e);
+        } finally {
+            ready.values().forEach(Answers::remove);
         }
     }
 
-    private static void move(Path part, Path file) throws IOException {
-        // A link stays a link: what it leads to is replaced.
-        Path target = Files.exists(file) ? file.toRealPath() : file;
-        if (Files.exists(target)) {
+    private static void move(Path part, Path target) throws IOException {
+        if (Files.exists(target) && Files.getFileStore(target).supportsFileAttributeView("posix")) {
             Files.setPosixFilePermissions(part, Files.getPosixFilePermissions(target));
         }
         Files.move(part, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+    }
+
+    /** What was moved is gone already; what was not must not lie about. */
+    private static void remove(Path part) {
+        try {
+            Files.deleteIfExists(part);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 }
