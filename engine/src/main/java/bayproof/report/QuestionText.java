@@ -78,6 +78,9 @@ final class QuestionText {
     /** How many questions and checks there are, and how many of the questions are asked. */
     static String total(Questions questions, int asked) {
         int all = questions.all().size();
+        if (all == 0) {
+            return "No questions.";
+        }
         return (asked < all ? asked + " of " + Plain.count(all, "question") : Plain.count(all, "question")) + "; behind "
                 + (all == 1 ? "it" : "all of them") + " stand " + Plain.count(questions.waiting().size(), "check") + ".";
     }
