@@ -54,7 +54,7 @@ final class Answers {
     }
 
     private static Path plan(String job) throws WrongUse {
-        Path path = Path.of(job);
+        Path path = Review.path(job);
         Path plan = Files.isDirectory(path) ? path.resolve("plan.yaml") : Review.file(job);
         if (!Files.isRegularFile(plan)) {
             throw new WrongUse("There is no plan " + plan + ".", "Name a job's plan, or its folder when the plan is called plan.yaml.");

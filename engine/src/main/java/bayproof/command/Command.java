@@ -1,5 +1,6 @@
 package bayproof.command;
 
+import bayproof.command.Option.Use;
 import java.util.Arrays;
 import java.util.List;
 
@@ -14,25 +15,36 @@ enum Command {
                             + "fix or stop."),
                     new Option("--limits", "FILE", "Shop limits to use in place of those the plan names."),
                     new Option("--all", null, "List what holds, with margins, and what does not apply, with reasons."),
-                    new Option("--topic", "TOPIC", "Show the rules of this topic only; may stand several times.", true),
-                    new Option("--item", "ID", "Show what concerns this item, its runs, speaker wiring and pins only; may stand several times.", true),
-                    new Option("--zone", "ID", "Show what lies in or passes this zone only; may stand several times.", true),
+                    new Option("--topic", "TOPIC", "Show the rules of this topic only; may stand several times.", Use.MANY),
+                    new Option("--item", "ID", "Show what concerns this item, its runs, speaker wiring and pins only; may stand several times.", Use.MANY),
+                    new Option("--zone", "ID", "Show what lies in or passes this zone only; may stand several times.", Use.MANY),
                     new Option("--since", "OTHER", "Another plan, such as the one before a change: show which verdicts moved, and why."),
-                    Option.withOrWithout("--ask", "all", "Print the questions as a form to fill in, at most 25 of them, or all; --as=csv prints "
-                            + "a table."),
+                    new Option("--ask", "all", "Print the questions as a form to fill in, at most 25 of them, or all; --as=csv prints a table.", Use.BARE),
                     new Option("--as", "FORM", "text (where none is named) or json; of a form text (Markdown) or csv."),
                     new Option("--color", "WHEN", "Color the weights: auto (on a terminal only, where none is named), never or always. "
                             + "Nothing is said by color alone, and JSON has none."),
                     new Option("--timing", null, "Tell on standard error where the time went."))),
-    NEW("new", "Puts the answers of a filled form into the files of a job.",
-            "JOB", true, "The job: its plan, or its folder when the plan is called plan.yaml.",
-            List.of(new Option("--answers", "FORM", "The filled form, as review --ask printed it: Markdown or CSV."),
-                    new Option("--write", null, "Change the files; without it the changes are only shown."))),
     WHY("why", "Explains the rules: all of them, one, one on a plan, or one limit.",
             "RULE", false, "The rule to explain; without one, all are listed by topic.",
             List.of(new Option("--in", "PLAN", "Show what the rule found in this plan: facts, numbers, verdicts."),
                     new Option("--limit", "NAME", "Explain this limit: its figure, its source and what others say."),
-                    new Option("--limits", "FILE", "Shop limits to use in place of those the plan names.")));
+                    new Option("--topic", "TOPIC", "List the rules, mistakes or demands of this topic only; may stand several times.", Use.MANY),
+                    new Option("--source", "TEXT", "List the rules that rest on a source with this text in its name."),
+                    new Option("--mistake", "TEXT", "List mistakes that the cases make, each with the rule that finds it; with TEXT, those with these words.",
+                            Use.BARE),
+                    new Option("--coverage", null, "List what the trade demands, each with its rule, the reason why none judges it, or that it is still open."),
+                    new Option("--limits", "FILE", "Shop limits to use in place of those the plan names."))),
+    NEW("new", "Begins a job: a folder with plan, vehicle sheet and parts, or the sheet of a vehicle.",
+            "FOLDER", false, "The folder to write; it must not be there yet.",
+            List.of(new Option("--from", "EXAMPLE", "Copy this example into the folder, with the parts it needs."),
+                    new Option("--list", null, "List the examples, one a line."),
+                    new Option("--wish", "NAME=WORDS", "Answer one of the seven questions to the customer; none says that nothing is wished; may stand several times.", Use.MANY),
+                    new Option("--no-questions", null, "Do not ask them on the terminal."),
+                    new Option("--answers", "FORM", "A filled form, as review --ask printed it, Markdown or CSV: show what it changes in the job's files."),
+                    new Option("--write", null, "Change them."),
+                    new Option("--vehicle", "NAME", "Print a form to fill in at this vehicle; with --survey, write NAME.yaml beside that form."),
+                    new Option("--survey", "FILE", "The form, filled in."),
+                    new Option("--vehicle-from", "SHEET", "Begin the job with this vehicle sheet of an earlier job; what was seen on that vehicle then counts as seen on the same variant.")));
 
     private final String word;
     private final String says;

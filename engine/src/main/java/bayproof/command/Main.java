@@ -61,8 +61,8 @@ public final class Main {
         }
         return switch (order.command()) {
             case REVIEW -> Review.run(order);
-            case NEW -> New.run(order);
             case WHY -> Why.run(order);
+            case NEW -> New.run(order);
         };
     }
 

@@ -6,24 +6,38 @@ package bayproof.command;
  * @param name  its name with the two hyphens
  * @param label what stands behind it, for the help page; null where nothing does
  * @param says  what it does, one or two sentences
- * @param many  whether it may stand several times
- * @param may   the one word that may stand behind it and need not; null where a word must stand there, or none may
+ * @param use   how it may stand
  */
-record Option(String name, String label, String says, boolean many, String may) {
+record Option(String name, String label, String says, Use use) {
+
+    /** How an option may stand. */
+    enum Use {
+        /** Once, with its word if it takes one. */
+        ONCE,
+        /** Several times. */
+        MANY,
+        /** Once, with or without its word. */
+        BARE
+    }
+
     Option(String name, String label, String says) {
-        this(name, label, says, false, null);
-    }
-
-    Option(String name, String label, String says, boolean many) {
-        this(name, label, says, many, null);
-    }
-
-    /** An option behind which one word may stand. */
-    static Option withOrWithout(String name, String may, String says) {
-        return new Option(name, null, says, false, may);
+        this(name, label, says, Use.ONCE);
     }
 
     boolean takesWord() {
         return label != null;
+    }
+
+    boolean many() {
+        return use == Use.MANY;
+    }
+
+    boolean wordNeeded() {
+        return takesWord() && use != Use.BARE;
+    }
+
+    /** Whether a word may stand behind it; a label in small letters is the only word that may. */
+    boolean fits(String given) {
+        return !label.equals(label.toLowerCase(java.util.Locale.ROOT)) || given.equals(label);
     }
 }

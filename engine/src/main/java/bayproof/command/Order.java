@@ -38,19 +38,16 @@ record Order(Command command, String subject, Map<String, List<String>> options)
             }
             int equals = argument.indexOf('=');
             Option option = command.option(equals < 0 ? argument : argument.substring(0, equals));
-            if (option == null || !option.takesWord() && equals >= 0 && !argument.substring(equals + 1).equals(option.may())) {
+            if (option == null || !option.takesWord() && equals >= 0) {
                 return null;
             }
             String word = "";
-            if (option.may() != null && (equals >= 0 || i + 1 < arguments.length && arguments[i + 1].equals(option.may()))) {
-                i += equals < 0 ? 1 : 0;
-                word = option.may();
-            }
             if (option.takesWord()) {
-                if (equals < 0 && (i + 1 == arguments.length || arguments[i + 1].startsWith("-"))) {
+                boolean bare = equals < 0 && (i + 1 == arguments.length || arguments[i + 1].startsWith("-") || !option.wordNeeded() && !option.fits(arguments[i + 1]));
+                if (bare && option.wordNeeded()) {
                     return null;
                 }
-                word = equals < 0 ? arguments[++i] : argument.substring(equals + 1);
+                word = bare ? "" : equals < 0 ? arguments[++i] : argument.substring(equals + 1);
             }
             List<String> words = options.computeIfAbsent(option.name(), any -> new ArrayList<>());
             words.add(word);

@@ -189,20 +189,24 @@ final class Review {
 
     /** A file named on the command line. */
     static Path file(String name) throws WrongUse {
-        Path path;
-        try {
-            path = Path.of(name);
-        } catch (InvalidPathException e) {
-            throw new WrongUse("\"" + name + "\" cannot be the name of a file.", "");
-        }
-        if (name.isBlank()) {
-            throw new WrongUse("The name of a file is empty.", "Name a file.");
-        }
+        Path path = path(name);
         if (Files.isDirectory(path)) {
             Path inside = path.resolve("plan.yaml");
             throw new WrongUse(name + " is a folder.", Files.isRegularFile(inside) ? "Did you mean " + inside + "?" : "Name a file in it.");
         }
         return path;
+    }
+
+    /** A file or folder named on the command line. */
+    static Path path(String name) throws WrongUse {
+        if (name.isBlank()) {
+            throw new WrongUse("The name of a file is empty.", "Name a file.");
+        }
+        try {
+            return Path.of(name);
+        } catch (InvalidPathException e) {
+            throw new WrongUse("\"" + name + "\" cannot be the name of a file.", "");
+        }
     }
 
     private static <T> T word(String option, String given, T[] values, Function<T, String> name) throws WrongUse {

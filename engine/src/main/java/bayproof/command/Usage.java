@@ -28,7 +28,8 @@ final class Usage {
         }
         spec.usageMessage().synopsisSubcommandLabel("COMMAND").footer("",
                 "Where to start:",
-                "  bayproof review cases/street-show/plan.yaml     a plan in which all holds",
+                "  bayproof new my-job --from=one-amplifier        a job of your own to change",
+                "  bayproof review my-job/plan.yaml                what is wrong or still open",
                 "  bayproof review --help                          how to read the answer",
                 "  bayproof why                                    what the rules ask for",
                 "",
@@ -36,6 +37,11 @@ final class Usage {
                 "length, amplifier, speakers, ground) is enough for a useful \"no\".");
         top = new CommandLine(spec);
         top.setUsageHelpWidth(WIDTH);
+    }
+
+    /** The help page of a command. */
+    String help(Command command) {
+        return help(top.getSubcommands().get(command.word()));
     }
 
     /**
@@ -76,7 +82,7 @@ final class Usage {
         for (Option option : command.options()) {
             if (line.hasMatchedOption(option.name())) {
                 options.put(option.name(), option.many() ? line.matchedOptionValue(option.name(), List.of())
-                        : List.of(option.takesWord() || option.may() != null ? line.matchedOptionValue(option.name(), "") : ""));
+                        : List.of(option.takesWord() ? line.matchedOptionValue(option.name(), "") : ""));
             }
         }
         return new Order(command, line.matchedPositionalValue(0, (String) null), options);
@@ -92,25 +98,24 @@ final class Usage {
                 spec.addOption(builder.paramLabel(option.label()).type(List.class).auxiliaryTypes(String.class).arity("1").build());
                 continue;
             }
-            if (option.may() != null) {
-                spec.addOption(builder.paramLabel(option.may()).type(String.class).arity("0..1").fallbackValue("").build());
-                continue;
+            if (option.takesWord() && !option.wordNeeded()) {
+                builder.fallbackValue("");
             }
-            spec.addOption(option.takesWord() ? builder.paramLabel(option.label()).type(String.class).arity("1").build()
+            spec.addOption(option.takesWord() ? builder.paramLabel(option.label()).type(String.class).arity(option.wordNeeded() ? "1" : "0..1").build()
                     : builder.type(boolean.class).arity("0").build());
         }
         Map<String, String> status = new LinkedHashMap<>();
         status.put(" " + Reply.CLEAR, switch (command) {
             case REVIEW -> "Nothing that is due counts against the plan.";
-            case NEW -> "Every answer of the form has its place.";
             case WHY -> "The question was answered.";
+            case NEW -> "Written, listed or shown.";
         });
-        if (command == Command.NEW) {
-            status.put(" " + Reply.COUNTS, "Some answers are wrong or have to be entered by hand; they are listed.");
-        }
         if (command == Command.REVIEW) {
             status.put(" " + Reply.COUNTS, "Something does: broken or not shown, of the gates judged, at or above the weight asked for. "
                     + "Of a parts book or vehicle sheet alone: data is missing.");
+        }
+        if (command == Command.NEW) {
+            status.put(" " + Reply.COUNTS, "Of a filled form some answers are wrong or have to be entered by hand; they are listed.");
         }
         status.put(" " + Reply.UNUSABLE, "Wrong usage, input that cannot be used, or nothing to judge.");
         status.put(" " + Reply.FAULT, "A fault of ours.");
@@ -138,21 +143,34 @@ final class Usage {
                 "Narrowing (--topic, --item, --zone) changes what is shown, never the answer, the",
                 "counts or the exit status: those come from everything that is due. An option",
                 "given twice shows both; different options show what meets each of them."};
-            case NEW -> new String[] {"",
-                "Examples:",
-                "  bayproof review plan.yaml --ask > form.md    print the form and fill it in",
-                "  bayproof new . --answers=form.md             show what it changes",
-                "  bayproof new . --answers=form.md --write     change it",
-                "",
-                "Each answer goes to the file that owns it: the plan, the vehicle sheet, the",
-                "readings, or a parts.yaml of the job; a parts book elsewhere is never changed.",
-                "The rest of each file stays as it is, byte for byte."};
             case WHY -> new String[] {"",
                 "Examples:",
                 "  bayproof why",
                 "  bayproof why fuse-near-battery",
                 "  bayproof why fuse-near-battery --in=plan.yaml",
-                "  bayproof why --limit=fuse-distance-bare"};
+                "  bayproof why --limit=fuse-distance-bare",
+                "  bayproof why --source=\"33 CFR 183.455\"",
+                "  bayproof why --mistake=grommet                what goes wrong with grommets",
+                "  bayproof why --coverage --topic=grounds       what is asked, and who judges it"};
+            case NEW -> new String[] {"",
+                "Begin with an example that is near your job:",
+                "  bayproof new --list",
+                "  bayproof new my-job --from=one-amplifier",
+                "  bayproof review my-job/plan.yaml       what is wrong, and what to find out",
+                "Then change plan.yaml and vehicle.yaml in my-job with any text editor and review",
+                "again. What says unknown is asked for; data of your own parts goes into",
+                "parts.yaml. For scripts: --no-questions, or --wish=seats=none and the like.",
+                "",
+                "Begin with the vehicle, on paper or on the phone:",
+                "  bayproof new --vehicle=blue-van > blue-van.md",
+                "  bayproof new --vehicle=blue-van --survey=blue-van.md    writes blue-van.yaml",
+                "  bayproof new my-job --vehicle-from=blue-van.yaml",
+                "",
+                "Put the answers of a form into the files that own them (never into a parts book",
+                "elsewhere); the rest of each file stays as it is, byte for byte:",
+                "  bayproof review my-job/plan.yaml --ask > form.md",
+                "  bayproof new my-job --answers=form.md            show what changes",
+                "  bayproof new my-job --answers=form.md --write    change it"};
         };
     }
 

@@ -13,7 +13,9 @@ import bayproof.units.Dimension;
 import bayproof.vocabulary.Need;
 import bayproof.vocabulary.Shown;
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 
 /** The power side of a job as a network for the solver, at one corner of its windows and in one state. */
 final class SupplyNetwork {
@@ -32,6 +34,7 @@ final class SupplyNetwork {
     private final List<Item.Battery> batteries;
     private final List<Item> powered = new ArrayList<>();
     private final List<Item.Converter> converters = new ArrayList<>();
+    private final Map<Item, Double> unseenCutOffs = new IdentityHashMap<>();
     private Network network;
 
     SupplyNetwork(Model model, Amplifiers amplifiers, Corner corner, State state) {
@@ -52,6 +55,9 @@ final class SupplyNetwork {
         String negative = batteries.get(0).id() + ".negative";
         Network.Builder builder = new Network.Builder(negative);
         branches(builder);
+        if (strapUnseen()) {
+            strap(builder, negative);
+        }
         sources(builder, positive, negative);
         for (Item item : model.job.items().values()) {
             if (item.hasTerminal("supply")) {
@@ -91,11 +97,25 @@ final class SupplyNetwork {
         }
     }
 
+    /** Whether nobody has looked at the vehicle yet: its own strap from the battery to the body is there all the same. */
+    private boolean strapUnseen() {
+        return !model.job.vehicleNamed() && batteries.stream().noneMatch(battery -> model.joined(battery.id() + ".negative", WiringGraph.BODY));
+    }
+
+    private void strap(Network.Builder builder, String negative) {
+        if (model.wiring.links().stream().anyMatch(link -> link.from().equals(WiringGraph.BODY) || link.to().equals(WiringGraph.BODY))) {
+            double ohms = corner.window("factory-strap", "supply.links");
+            if (corner.isWhole()) {
+                builder.branch("strap", WiringGraph.BODY, negative, ohms);
+            }
+        }
+    }
+
     /** Resistance of a run with the joint at each of its ends. */
     private double runOhms(Run run) {
         String size = corner.givenOrNull(run.size());
         double length = corner.given(model.lengthMetres(run));
-        double ambient = corner.given(model.ambientCelsius(run));
+        double ambient = corner.orWindow(model.ambientCelsius(run), "ambient-anywhere");
         double metal = 1;
         String name = run.metal().orElse("copper");
         if (!run.metal().isGiven()) {
@@ -184,12 +204,13 @@ final class SupplyNetwork {
         if (battery == null) {
             corner.need(new Need("runs", "the run that feeds " + supply, item.at()));
         }
-        if (!model.joined(ground, (battery == null ? batteries.get(0) : battery).id() + ".negative")) {
+        if (!model.joined(ground, (battery == null ? batteries.get(0) : battery).id() + ".negative")
+                && !(strapUnseen() && model.joined(ground, WiringGraph.BODY))) {
             corner.need(new Need("runs", "the way back from " + ground + " to the battery's negative post", item.at()));
         }
-        double idle = corner.given(item instanceof Item.Amplifier amplifier ? amplifier.idleAmperes() : drawAmperes(item));
-        // At a start the volts that are left are the question; an item that lets go does not answer it.
-        double cutOff = state == State.CRANKING ? 0 : corner.given(((Item.Powered) item).minimumVolts());
+        double idle = item instanceof Item.Amplifier amplifier ? corner.orWindow(amplifier.idleAmperes(), "amplifier-idle-draw")
+                : corner.given(drawAmperes(item));
+        double cutOff = cutOffVolts(item);
         if (item instanceof Item.Amplifier amplifier) {
             double watts = amplifiers.supplyWatts(amplifier, 1, corner);
             if (corner.isWhole()) {
@@ -199,6 +220,20 @@ final class SupplyNetwork {
         if (corner.isWhole()) {
             builder.constantCurrent(item.id() + IDLE, supply, ground, idle, cutOff);
         }
+    }
+
+    /**
+     * Volts below which an item lets go. Where nobody gave them it draws on whatever it gets, so that the others are not
+     * freed of its current, and is judged by the window afterwards.
+     */
+    private double cutOffVolts(Item item) {
+        Shown<Double> least = ((Item.Powered) item).minimumVolts();
+        // At a start the volts that are left are the question; an item that lets go does not answer it.
+        if (state == State.CRANKING || least.isGiven()) {
+            return state == State.CRANKING ? 0 : least.orElse(0.0);
+        }
+        unseenCutOffs.put(item, corner.orWindow(least, "cut-off-volts"));
+        return 0;
     }
 
     private static Shown<Double> drawAmperes(Item item) {
@@ -264,8 +299,9 @@ final class SupplyNetwork {
     }
 
     /** Whether an item shuts down at this point. */
-    static boolean isDown(OperatingPoint point, Item item) {
-        return point.belowCutOff().contains(item.id()) || point.belowCutOff().contains(item.id() + IDLE);
+    boolean isDown(OperatingPoint point, Item item) {
+        return point.belowCutOff().contains(item.id()) || point.belowCutOff().contains(item.id() + IDLE)
+                || unseenCutOffs.containsKey(item) && point.voltsAcross(item.id() + ".supply", item.id() + ".ground") < unseenCutOffs.get(item);
     }
 
     double itemAmperes(OperatingPoint point, Item item) {

@@ -53,10 +53,15 @@ public final class JobFiles {
     /** Reads the files of one job. */
     private static final class Reader {
         private final Source source;
-        private final Problems problems = new Problems();
+        private final Problems problems;
 
         Reader(Source source) {
+            this(source, new Problems());
+        }
+
+        private Reader(Source source, Problems problems) {
             this.source = source;
+            this.problems = problems;
         }
 
         JobFiles read(Path plan, Path limits) throws UnusableInput {
@@ -105,7 +110,7 @@ public final class JobFiles {
 
         /** A file with the table that stands apart in place of its name, so that nothing further on knows of tables. */
         private MapTree withTable(Path path, MapTree file, String key, Collection<? extends Class<?>> rows) {
-            if (!(file.get(key) instanceof ScalarTree name) || !name.text().toLowerCase(Locale.ROOT).endsWith(".csv")) {
+            if (!(file.get(key) instanceof ScalarTree name) || !isTable(name.text())) {
                 return file;
             }
             Path beside = beside(path, name);
@@ -157,12 +162,27 @@ public final class JobFiles {
             }
         }
 
+        /** A parts book: a file of its own, one that names a table, or the table alone. */
+        private MapTree whole(Path path) {
+            String name = path.toString();
+            if (!isTable(name)) {
+                return withTable(path, read(path, name, "parts"), "parts", Item.KINDS.values());
+            }
+            try {
+                MapTree parts = CsvReader.read(source.bytes(path, name), name, Item.KINDS.values());
+                return new MapTree(Map.of("parts", new Entry("parts", parts.at(), parts)), parts.at());
+            } catch (UnusableInput e) {
+                problems.addAll(e);
+                return empty(new At(name, 1, 1));
+            }
+        }
+
         private MapTree book(Path plan, ScalarTree name) {
             Path beside = beside(plan, name);
             if (beside == null) {
                 return empty(name.at());
             }
-            MapTree book = withTable(beside, read(beside, beside.toString(), "parts"), "parts", Item.KINDS.values());
+            MapTree book = whole(beside);
             Tree parts = book.get("parts");
             if (parts != null && !(parts instanceof MapTree) && !(parts instanceof ScalarTree scalar && scalar.isEmpty())) {
                 problems.add(parts.at(), "\"parts\" must be a group of names, not " + parts.noun() + ".", "");
@@ -174,6 +194,16 @@ public final class JobFiles {
     /** A part that does not say its kind adds to the part of its name in another book, and what it says goes before. */
     static boolean isAddition(Entry part) {
         return part.value() instanceof MapTree map && map.get("kind") == null;
+    }
+
+    /** A parts book of any form. */
+    static MapTree wholeBook(Path path, Problems problems) {
+        return new Reader(Source.DISK, problems).whole(path);
+    }
+
+    /** Whether a file of that name is a table. */
+    public static boolean isTable(String name) {
+        return name.toLowerCase(Locale.ROOT).endsWith(".csv");
     }
 
     static void checkHead(MapTree tree, String kind, Problems problems) {

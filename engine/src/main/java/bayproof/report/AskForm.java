@@ -81,7 +81,7 @@ public final class AskForm {
                         + (fact.limit() == null ? "." : ", " + fact.limit() + "."));
                 continue;
             }
-            blank(page, fact.need().ask(), fact.need().path(), QuestionText.how(fact));
+            blank(page, QuestionText.ask(question, fact), fact.need().path(), QuestionText.how(fact));
             if (fact.instead() != null) {
                 page.hanging("  - If you cannot know it: ", 4, escaped(fact.instead()));
             }
@@ -115,7 +115,7 @@ public final class AskForm {
             Question question = asked.get(number);
             for (OpenFact fact : question.facts()) {
                 if (fact.address() != null) {
-                    row(table, String.valueOf(number + 1), body.heading(), question.thing().name(), fact.need().ask(),
+                    row(table, String.valueOf(number + 1), body.heading(), question.thing().name(), QuestionText.ask(question, fact),
                             QuestionText.unit(fact), fact.tool(), "", fact.instead(), fact.need().path());
                 }
             }

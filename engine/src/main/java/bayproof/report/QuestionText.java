@@ -28,6 +28,14 @@ final class QuestionText {
         return need.path().contains(".") ? Plain.text(need.path()) + ": " + ask : Plain.capital(ask);
     }
 
+    /** What to find out; where another fact of the question has the same words, with the name that tells them apart. */
+    static String ask(Question question, OpenFact fact) {
+        String ask = fact.need().ask();
+        String[] keys = fact.need().path().split("\\.");
+        boolean alone = question.facts().stream().filter(other -> other.need().ask().equals(ask)).count() == 1;
+        return alone || keys.length < 2 ? ask : keys[keys.length - 2] + ": " + ask;
+    }
+
     /** A question in one line: the thing, and what to find out there. */
     static String line(Question question) {
         String thing = Plain.capital(Plain.text(question.thing().name()));

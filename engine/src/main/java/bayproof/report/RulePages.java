@@ -61,10 +61,10 @@ public final class RulePages {
             page.blank().line("LIMITS IN FORCE");
             card.limits().forEach(name -> figure(page, limits.named(name), "  "));
         }
-        List<String> cases = CaseTitles.of(rule);
+        List<Cases.Told> cases = Cases.of(rule);
         if (!cases.isEmpty()) {
             page.blank().line("CASES");
-            cases.forEach(title -> page.hanging("  - ", title));
+            cases.forEach(one -> page.hanging("  - ", one.title()));
         }
         return page;
     }

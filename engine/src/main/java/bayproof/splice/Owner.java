@@ -14,7 +14,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 
 /** Tells in which file of a job an answer belongs, and makes the files that are not there yet. */
@@ -23,8 +22,8 @@ final class Owner {
     private static final String READINGS = "readings";
     private static final String VEHICLE = "vehicle";
     private static final String HOLES = "pass-throughs";
-    /** Groups of the vehicle sheet whose entries are asked for before they are there. */
-    private static final List<String> BEGUN_BY_ANSWERS = List.of("zones", "networks");
+    /** Groups whose entries are asked for before they are there. */
+    private static final List<String> BEGUN_BY_ANSWERS = List.of("zones", "networks", "wishes");
 
     private final JobText job;
     private final JobFiles files;
@@ -67,7 +66,7 @@ final class Owner {
     /** A slip in a path must not begin a new thing. */
     private void refuseStrangers(Address address) throws NotSpliced {
         int name = List.of(address.pattern().split("\\.")).indexOf("*");
-        boolean begins = address.kind().equals(VEHICLE) && (named(VEHICLE) == null || BEGUN_BY_ANSWERS.contains(address.keys().get(0)));
+        boolean begins = BEGUN_BY_ANSWERS.contains(address.keys().get(0)) || address.kind().equals(VEHICLE) && named(VEHICLE) == null;
         if (name < 0 || begins) {
             return;
         }
@@ -107,7 +106,7 @@ final class Owner {
 
     private Put ofPlan(List<String> keys, Tree value) throws NotSpliced {
         Tree group = planTree().get(keys.get(0));
-        if (group instanceof ScalarTree name && name.text().toLowerCase(Locale.ROOT).endsWith(".csv")) {
+        if (group instanceof ScalarTree name && JobFiles.isTable(name.text())) {
             return new Put(job.beside(name.text()), keys.subList(1, keys.size()), "plan", keys, value);
         }
         return new Put(job.plan(), keys, "plan", keys, value);
@@ -219,8 +218,8 @@ final class Owner {
                 continue;
             }
             Path file = job.beside(name.text());
-            Tree parts = tree(file).get(PARTS);
-            if (parts instanceof ScalarTree table && table.text().endsWith(".csv")) {
+            Tree parts = JobFiles.isTable(name.text()) ? name : tree(file).get(PARTS);
+            if (parts instanceof ScalarTree table && JobFiles.isTable(table.text())) {
                 Path csv = job.beside(table.text());
                 if (Address.at(files.tree(PARTS), List.of(PARTS, id)).at().file().equals(csv.toString())) {
                     return List.of(new Put(csv, place.subList(1, place.size()), PARTS, place, value));

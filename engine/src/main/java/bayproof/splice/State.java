@@ -8,7 +8,6 @@ import bayproof.read.Tree.MapTree;
 import bayproof.read.UnusableInput;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * A job while answers are put in: the texts of its files, and what they must say.
@@ -63,7 +62,7 @@ record State(JobText job, JobFiles files) {
             return put.keys().get(0) + ": " + Style.PLAIN.written(put.value(), false, (char) 0) + "\n";
         }
         String text = job.text(put.file());
-        if (name.toLowerCase(Locale.ROOT).endsWith(".csv")) {
+        if (JobFiles.isTable(name)) {
             return CsvText.put(text, name, put.keys(), put.value());
         }
         return put.first() == null ? YamlText.put(text, name, put.keys(), put.value())

@@ -45,7 +45,9 @@ class ArchitectureTest {
             Map.entry("splice", Set.of("vocabulary", "read", "review")),
             // A form is read back by the marks it is printed with.
             Map.entry("report", Set.of("vocabulary", "demand", "units", "read", "facts", "judge", "review", "splice")),
-            Map.entry("command", Set.of("vocabulary", "demand", "units", "read", "facts", "judge", "review", "splice", "report"))));
+            Map.entry("start", Set.of("vocabulary", "read")),
+            Map.entry("command", Set.of("vocabulary", "demand", "units", "read", "facts", "judge", "review", "splice", "report",
+                    "start"))));
 
     @Test
     void eachPackageKnowsOnlyWhatLiesBeforeIt() {
