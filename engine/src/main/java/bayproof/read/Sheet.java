@@ -100,6 +100,10 @@ public record Sheet(String kind, MapTree tree, List<Entry> entries) {
                 problems.add(part.keyAt(), "a part is a group of keys.", "");
                 continue;
             }
+            if (JobFiles.isAddition(part)) {
+                // What a job adds to a part of another book: which kind that is, only the plan's books together say.
+                continue;
+            }
             Item item = JobReader.bindItem(binder, problems, map, part.key(), part.keyAt());
             if (item != null) {
                 String kind = ((ScalarTree) map.get("kind")).text();
