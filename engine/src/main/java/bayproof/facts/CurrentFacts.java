@@ -1,5 +1,6 @@
 package bayproof.facts;
 
+import bayproof.facts.WindowedValue.Result;
 import bayproof.graph.Link;
 import bayproof.read.Item;
 import bayproof.read.Run;
@@ -23,13 +24,15 @@ import java.util.function.Supplier;
 
 /** Facts about the current in each fuse and conductor, held against what it is made for. */
 final class CurrentFacts {
+    private static final double PER_AMPERE = 1e6;
+
     private final Model model;
-    private final NetworkFacts networks;
+    private final SolvedNetworks networks;
     private final Ampacities ampacities;
     private final Ladders ladders;
     private final Map<String, Set<Link>> ways = new HashMap<>();
 
-    CurrentFacts(Model model, NetworkFacts networks) {
+    CurrentFacts(Model model, SolvedNetworks networks) {
         this.model = model;
         this.networks = networks;
         this.ampacities = new Ampacities(model);
@@ -37,13 +40,13 @@ final class CurrentFacts {
     }
 
     void collect(Consumer<Fact> facts) {
-        for (Link link : model.wiring.links()) {
-            if (link.kind() == Link.Kind.FUSE && inUse(link)) {
-                facts.accept(fuse(link));
-            } else if (link.kind() == Link.Kind.RUN && !model.job.isFactory(link.run()) && model.wiring.role(link.run()).isPower()) {
-                facts.accept(run(link));
-            }
-        }
+        judged().forEach(link -> facts.accept(link.kind() == Link.Kind.FUSE ? fuse(link) : run(link)));
+    }
+
+    /** The fuses in use, and the conductors for power that the vehicle maker did not lay. */
+    List<Link> judged() {
+        return model.wiring.links().stream().filter(link -> link.kind() == Link.Kind.FUSE ? inUse(link)
+                : link.kind() == Link.Kind.RUN && !model.job.isFactory(link.run()) && model.wiring.role(link.run()).isPower()).toList();
     }
 
     /** A fuse in a holder always counts, an outlet of a block once something hangs on it. */
@@ -65,12 +68,21 @@ final class CurrentFacts {
     }
 
     private Shown<Double> share(String path, Link link, Level level, Shown<Double> base, String word) {
-        Shown<Double> amperes = networks.amperes(link, level, item -> hangsOn(item, link));
+        Shown<Double> amperes = networks.windowed(0, corner -> amperes(link, level, corner));
         String words = level.words().replace(' ', '-');
         note(path + ".current-" + words, amperes, Dimension.CURRENT);
         Shown<Double> share = share(amperes, base, word);
         note(path + ".share-of-" + word + "-" + words, share, Dimension.RATIO);
         return share;
+    }
+
+    /** The larger current of the states; an item below its cut-off whose current passes here leaves none to judge. */
+    Result amperes(Link link, Level level, SolvedCorner corner) {
+        return corner.worst(level, item -> hangsOn(item, link), here -> {
+            // A current is told from small differences of volts: what lies below a microampere is rounding.
+            double amperes = Math.rint(Math.abs(SupplyNetwork.amperes(here.point(), link)) * PER_AMPERE) / PER_AMPERE;
+            return new Result(amperes, null, () -> Model.print(amperes, Dimension.CURRENT) + " (" + here.when() + ")");
+        });
     }
 
     private void note(String path, Shown<Double> value, Dimension dimension) {

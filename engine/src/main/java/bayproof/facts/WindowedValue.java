@@ -72,7 +72,7 @@ final class WindowedValue {
         }
 
         @Override
-        public List<Window> ranked() {
+        public synchronized List<Window> ranked() {
             if (ranked == null) {
                 ranked = windows.stream().map(window -> {
                     Result relieved = alone.apply(window.limit());

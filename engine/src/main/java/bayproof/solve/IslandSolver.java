@@ -29,6 +29,8 @@ final class IslandSolver {
     private static final double SETTLED = 1e-9;
     /** Slack of the inequalities that bound a condition, so that a point on a border lies in one of its two. */
     private static final double SLACK = 1e-9;
+    /** A share of the volts that no reversal of what one load does to another comes near. */
+    private static final double CLEARLY = 0.05;
 
     private final Island island;
     private final Source[] sources;
@@ -188,7 +190,7 @@ final class IslandSolver {
                 matrix.add(count + negativePiece[e] - 1, e, -1);
             }
         }
-        if (!solveLinear()) {
+        if (!solveLinear() || isOutOfReach(conditions)) {
             return false;
         }
         for (int step = 0; step < MOST_STEPS; step++) {
@@ -208,7 +210,7 @@ final class IslandSolver {
                 return true;
             }
             double[] last = volts.clone();
-            if (!solveLinear()) {
+            if (!solveLinear() || isOutOfReach(conditions)) {
                 return false;
             }
             double change = 0;
@@ -226,6 +228,20 @@ final class IslandSolver {
             }
             if (allRise) {
                 return false;
+            }
+        }
+        return false;
+    }
+
+    /**
+     * Whether a source would already have to be in a lower condition. From here the volts only fall and the sources only
+     * give more, so that no further step can mend it. A clear share is left for sources on grounds of their own.
+     */
+    private boolean isOutOfReach(Condition[] conditions) {
+        for (int s = 0; s < sources.length; s++) {
+            double holds = sources[s] instanceof Source.Battery battery ? battery.restVolts() : ((Source.Regulated) sources[s]).setVolts();
+            if ((conditions[s] == Condition.TAKING_ACCEPTANCE || conditions[s] == Condition.STANDING_BY) && volts[s] < holds * (1 - CLEARLY)) {
+                return true;
             }
         }
         return false;
