@@ -1,6 +1,5 @@
 package bayproof.facts;
 
-import bayproof.facts.WindowedValue.Result;
 import bayproof.graph.Link;
 import bayproof.read.Item;
 import bayproof.read.Run;
@@ -13,28 +12,22 @@ import bayproof.vocabulary.Need;
 import bayproof.vocabulary.Shown;
 import bayproof.vocabulary.Window;
 import bayproof.vocabulary.Windows;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 
 /** Facts about the current in each fuse and conductor, held against what it is made for. */
 final class CurrentFacts {
-    private static final double PER_AMPERE = 1e6;
-
     private final Model model;
-    private final SolvedNetworks networks;
+    private final LinkCurrents currents;
     private final Ampacities ampacities;
     private final Ladders ladders;
-    private final Map<String, Set<Link>> ways = new HashMap<>();
 
     CurrentFacts(Model model, SolvedNetworks networks) {
         this.model = model;
-        this.networks = networks;
+        this.currents = new LinkCurrents(model, networks);
         this.ampacities = new Ampacities(model);
         this.ladders = new Ladders(model);
     }
@@ -68,21 +61,12 @@ final class CurrentFacts {
     }
 
     private Shown<Double> share(String path, Link link, Level level, Shown<Double> base, String word) {
-        Shown<Double> amperes = networks.windowed(0, corner -> amperes(link, level, corner));
+        Shown<Double> amperes = currents.of(link, level);
         String words = level.words().replace(' ', '-');
         note(path + ".current-" + words, amperes, Dimension.CURRENT);
         Shown<Double> share = share(amperes, base, word);
         note(path + ".share-of-" + word + "-" + words, share, Dimension.RATIO);
         return share;
-    }
-
-    /** The larger current of the states; an item below its cut-off whose current passes here leaves none to judge. */
-    Result amperes(Link link, Level level, SolvedCorner corner) {
-        return corner.worst(level, item -> hangsOn(item, link), here -> {
-            // A current is told from small differences of volts: what lies below a microampere is rounding.
-            double amperes = Math.rint(Math.abs(SupplyNetwork.amperes(here.point(), link)) * PER_AMPERE) / PER_AMPERE;
-            return new Result(amperes, null, () -> Model.print(amperes, Dimension.CURRENT) + " (" + here.when() + ")");
-        });
     }
 
     private void note(String path, Shown<Double> value, Dimension dimension) {
@@ -126,21 +110,5 @@ final class CurrentFacts {
             Shown.Assumed<Double> assumed = (Shown.Assumed<Double>) value;
             return new Ends(assumed.bad(), assumed.good(), assumed.windows(), assumed.calculation());
         }
-    }
-
-    /** Whether the current of an item passes a fuse or run on its way from the battery or back. */
-    private boolean hangsOn(Item item, Link link) {
-        return ways.computeIfAbsent(item.id(), id -> {
-            Set<Link> all = new HashSet<>();
-            for (Item.Battery battery : model.job.itemsOf(Item.Battery.class)) {
-                List<Link> there = model.wiring.way(battery.id() + ".positive", id + ".supply");
-                List<Link> back = model.wiring.way(id + ".ground", battery.id() + ".negative");
-                if (there != null && back != null) {
-                    all.addAll(there);
-                    all.addAll(back);
-                }
-            }
-            return all;
-        }).contains(link);
     }
 }

@@ -42,7 +42,7 @@ final class SolvedCorner {
         }
 
         /** Why some of the items do not work here; null where all of them do. */
-        private String collapse(Predicate<Item> concerned) {
+        String collapse(Predicate<Item> concerned) {
             if (point == null) {
                 return "no working state " + when() + ": " + why;
             }
@@ -58,6 +58,10 @@ final class SolvedCorner {
 
     Corner corner() {
         return corner;
+    }
+
+    boolean isWhole() {
+        return whole;
     }
 
     /** Asks for a state in which the corner {@linkplain Corner#isWhole() is whole}. */

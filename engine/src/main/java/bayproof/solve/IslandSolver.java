@@ -1,6 +1,7 @@
 package bayproof.solve;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.factory.LinearSolverFactory_DDRM;
 import org.ejml.interfaces.linsol.LinearSolverDense;
@@ -27,11 +28,6 @@ final class IslandSolver {
     private static final int MOST_STEPS = 60;
     /** The power of the last step is wrong by the square of its relative change. */
     private static final double SETTLED = 1e-9;
-    /** Slack of the inequalities that bound a condition, so that a point on a border lies in one of its two. */
-    private static final double SLACK = 1e-9;
-    /** A share of the volts that no reversal of what one load does to another comes near. */
-    private static final double CLEARLY = 0.05;
-
     private final Island island;
     private final Source[] sources;
     /** The loads among the reacting elements. */
@@ -233,18 +229,8 @@ final class IslandSolver {
         return false;
     }
 
-    /**
-     * Whether a source would already have to be in a lower condition. From here the volts only fall and the sources only
-     * give more, so that no further step can mend it. A clear share is left for sources on grounds of their own.
-     */
     private boolean isOutOfReach(Condition[] conditions) {
-        for (int s = 0; s < sources.length; s++) {
-            double holds = sources[s] instanceof Source.Battery battery ? battery.restVolts() : ((Source.Regulated) sources[s]).setVolts();
-            if ((conditions[s] == Condition.TAKING_ACCEPTANCE || conditions[s] == Condition.STANDING_BY) && volts[s] < holds * (1 - CLEARLY)) {
-                return true;
-            }
-        }
-        return false;
+        return IntStream.range(0, sources.length).anyMatch(s -> Conditions.isOutOfReach(sources[s], conditions[s], volts[s]));
     }
 
     private void characteristic(int s, Condition condition) {
@@ -312,9 +298,9 @@ final class IslandSolver {
         for (double amperes : taken) {
             most = Math.max(most, Math.abs(amperes));
         }
-        double slackAmperes = SLACK * most;
+        double slackAmperes = Conditions.SLACK * most;
         for (int s = 0; s < sources.length; s++) {
-            if (!isConsistent(sources[s], settled.conditions()[s], volts[s], taken[s], slackAmperes)) {
+            if (!Conditions.isConsistent(sources[s], settled.conditions()[s], volts[s], taken[s], slackAmperes)) {
                 return false;
             }
         }
@@ -327,24 +313,5 @@ final class IslandSolver {
             }
         }
         return true;
-    }
-
-    private static boolean isConsistent(Source source, Condition condition, double volts, double taken,
-            double slackAmperes) {
-        if (source instanceof Source.Battery battery) {
-            double slackVolts = SLACK * battery.restVolts();
-            return switch (condition) {
-                case TAKING_ACCEPTANCE -> volts >= battery.restVolts() - slackVolts;
-                case AT_REST_VOLTS -> taken >= -slackAmperes && taken <= battery.acceptanceAmperes() + slackAmperes;
-                default -> volts <= battery.restVolts() + slackVolts;
-            };
-        }
-        Source.Regulated regulated = (Source.Regulated) source;
-        double slackVolts = SLACK * regulated.setVolts();
-        return switch (condition) {
-            case STANDING_BY -> volts >= regulated.setVolts() - slackVolts;
-            case HOLDING_SET_POINT -> taken <= slackAmperes && taken >= -regulated.limitAmperes() - slackAmperes;
-            default -> volts <= regulated.setVolts() + slackVolts;
-        };
     }
 }

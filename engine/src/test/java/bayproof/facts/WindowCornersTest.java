@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bayproof.cases.Changed;
 import bayproof.demand.Limit;
+import bayproof.facts.WindowedValue.Ends;
 import bayproof.facts.WindowedValue.Result;
 import bayproof.graph.Link;
 import bayproof.read.Item;
@@ -21,6 +22,7 @@ import bayproof.support.Tally;
 import bayproof.vocabulary.Window;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -30,6 +32,7 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.atomic.LongAdder;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -111,39 +114,67 @@ class WindowCornersTest {
         Amplifiers amplifiers = new Amplifiers(model);
         SolvedNetworks networks = new SolvedNetworks(model, amplifiers);
         NetworkFacts facts = new NetworkFacts(model, amplifiers, networks);
-        CurrentFacts currents = new CurrentFacts(model, networks);
-        check(title, model, random, Question.DROP, corner -> atDrops(model, facts, currents, networks.at(corner)));
+        LinkCurrents currents = new LinkCurrents(model, networks);
+        List<Link> judged = new CurrentFacts(model, networks).judged();
+        check(title, model, random, Question.DROP, corner -> atDrops(model, facts, currents, judged, networks.at(corner)), () -> ends(model, networks, facts, currents, judged));
         for (Item.Alternator alternator : job.itemsOf(Item.Alternator.class)) {
-            check(title, model, random, Question.BALANCE, corner -> Map.of("what " + alternator.id() + " leaves at idle", facts.balance(alternator, corner)));
+            check(title, model, random, Question.BALANCE, corner -> Map.of("what " + alternator.id() + " leaves at idle", facts.balance(alternator, corner)),
+                    Map::of);
         }
     }
 
     /** What is lost on the way to each item, and the current in each fuse and conductor, at each level that the rules ask for. */
-    private static Map<String, Result> atDrops(Model model, NetworkFacts facts, CurrentFacts currents, SolvedCorner corner) {
+    private static Map<String, Result> atDrops(Model model, NetworkFacts facts, LinkCurrents currents, List<Link> judged,
+                                               SolvedCorner corner) {
         Map<String, Result> values = new LinkedHashMap<>();
         for (Level level : List.of(Level.LOUD_PROGRAMME, Level.FULL_SINE)) {
             for (Item item : model.job.items().values()) {
                 if (item.hasTerminal("supply")) {
-                    values.put("drop of " + item.id() + " at " + level.words(), facts.drop(item, level, corner));
+                    values.put(drop(item, level), facts.drop(item, level, corner));
                 }
             }
-            for (Link link : currents.judged()) {
-                values.put("current in " + link.id() + " at " + level.words(), currents.amperes(link, level, corner));
-            }
+            judged.forEach(link -> values.put(current(link, level), currents.at(link, level, corner)));
         }
         return values;
     }
 
-    private void check(String title, Model model, Random random, Question question, Function<Corner, Map<String, Result>> values) {
+    private static String drop(Item item, Level level) {
+        return "drop of " + item.id() + " at " + level.words();
+    }
+
+    private static String current(Link link, Level level) {
+        return "current in " + link.kind() + " " + link.id() + " at " + level.words();
+    }
+
+    /** The ends of each value as the rules get them: some have more corners than two. */
+    private static Map<String, Ends> ends(Model model, SolvedNetworks networks, NetworkFacts facts, LinkCurrents currents, List<Link> judged) {
+        Map<String, Ends> ends = new HashMap<>();
+        for (Level level : List.of(Level.LOUD_PROGRAMME, Level.FULL_SINE)) {
+            model.job.items().values().stream().filter(item -> item.hasTerminal("supply")).forEach(item -> ends.put(drop(item, level),
+                    networks.ends(SolvedNetworks.cornerAllowance(model, Question.DROP), corner -> facts.drop(item, level, corner))));
+            judged.forEach(link -> ends.put(current(link, level), currents.ends(link, level)));
+        }
+        return ends;
+    }
+
+    private void check(String title, Model model, Random random, Question question, Function<Corner, Map<String, Result>> values,
+                       Supplier<Map<String, Ends>> moreCorners) {
         Corner bad = Corner.bad(model.job.limits(), question);
         Map<String, Result> atBad = values.apply(bad);
         if (!bad.isWhole() || bad.windows().isEmpty()) {
             return;
         }
         Map<String, Result> atGood = values.apply(Corner.good(model.job.limits(), question));
+        Map<String, Ends> ends = moreCorners.get();
+        double allowance = SolvedNetworks.cornerAllowance(model, question);
         for (ToDoubleFunction<Limit> point : points(bad, question, random)) {
-            values.apply(Corner.inside(model.job.limits(), point)).forEach((what, inside) ->
-                    compare(title + ", " + what, question, SolvedNetworks.cornerAllowance(model, question), inside, atGood.get(what), atBad.get(what)));
+            values.apply(Corner.inside(model.job.limits(), point)).forEach((what, inside) -> {
+                if (ends.containsKey(what)) {
+                    compare(title + ", " + what, question, 0, inside, ends.get(what).good(), ends.get(what).bad());
+                } else {
+                    compare(title + ", " + what, question, allowance, inside, atGood.get(what), atBad.get(what));
+                }
+            });
         }
     }
 

@@ -135,6 +135,10 @@ class CompletenessTest {
             Quantity quantity = Units.parse(text);
             String number = text.replaceFirst("[^0-9.+-].*", "");
             String unit = text.substring(number.length());
+            if (quantity.si() == 0) {
+                // Ten times nothing is nothing.
+                others.add("1" + unit);
+            }
             others.add(new BigDecimal(number).movePointRight(1).toPlainString() + unit);
             others.add(new BigDecimal(number).movePointLeft(1).toPlainString() + unit);
             if (quantity.dimension() == Dimension.CURRENT) {

@@ -29,8 +29,8 @@ import org.junit.jupiter.api.Test;
 class NonsenseTest {
     /** Each value of this job stands for each kind of nonsense. */
     private static final String TRIED_WHOLE = "street-show";
-    /** So many kinds of nonsense for a value of another job, in turn, so that every field still meets them all. */
-    private static final int IN_TURN = 3;
+    /** A value of another job stands for so many kinds of nonsense, in turn: what it adds are fields that the first one lacks. */
+    private static final int IN_TURN = 1;
 
     private final Queue<String> wrong = new ConcurrentLinkedQueue<>();
     private final LongAdder tried = new LongAdder();
