@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.ToDoubleBiFunction;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -19,34 +20,48 @@ import java.util.function.ToDoubleFunction;
  */
 final class Corner {
     private final Limits limits;
-    private final ToDoubleFunction<Limit> choice;
+    /** The figure of a window for the value at a path. */
+    private final ToDoubleBiFunction<Limit, String> choice;
     private final Set<Need> needs = new LinkedHashSet<>();
     private final Map<String, Set<String>> standsFor = new TreeMap<>();
 
-    private Corner(Limits limits, ToDoubleFunction<Limit> choice) {
+    private Corner(Limits limits, ToDoubleBiFunction<Limit, String> choice) {
         this.limits = limits;
         this.choice = choice;
     }
 
     static Corner bad(Limits limits, Question question) {
-        return new Corner(limits, limit -> end(limit, question.badEnd(limit.name())));
+        return new Corner(limits, (limit, path) -> end(limit, question.badEnd(limit.name())));
     }
 
     static Corner good(Limits limits, Question question) {
-        return new Corner(limits, limit -> end(limit, question.badEnd(limit.name()).other()));
+        return new Corner(limits, (limit, path) -> end(limit, question.badEnd(limit.name()).other()));
     }
 
     /** All windows at their bad ends but one. */
     static Corner relieved(Limits limits, Question question, String window) {
-        return new Corner(limits, limit -> {
+        return new Corner(limits, (limit, path) -> {
             Question.End bad = question.badEnd(limit.name());
             return end(limit, limit.name().equals(window) ? bad.other() : bad);
         });
     }
 
+    /**
+     * All windows at their bad ends, or all at their good ends, but those of some items or runs at the other end.
+     *
+     * @param apart paths of the items and runs
+     */
+    static Corner apart(Limits limits, Question question, boolean bad, Set<String> apart) {
+        return new Corner(limits, (limit, path) -> {
+            boolean other = apart.stream().anyMatch(own -> path.equals(own) || path.startsWith(own + "."));
+            Question.End end = question.badEnd(limit.name());
+            return end(limit, bad != other ? end : end.other());
+        });
+    }
+
     /** Any point inside the windows. */
     static Corner inside(Limits limits, ToDoubleFunction<Limit> choice) {
-        return new Corner(limits, choice);
+        return new Corner(limits, (limit, path) -> choice.applyAsDouble(limit));
     }
 
     private static double end(Limit limit, Question.End end) {
@@ -77,7 +92,7 @@ final class Corner {
     double window(String name, String path) {
         Limit limit = limits.named(name);
         standsFor.computeIfAbsent(name, any -> new LinkedHashSet<>()).add(path);
-        return choice.applyAsDouble(limit);
+        return choice.applyAsDouble(limit, path);
     }
 
     void need(Need need) {
