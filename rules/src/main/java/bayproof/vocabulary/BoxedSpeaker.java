@@ -1,0 +1,10 @@
+package bayproof.vocabulary;
+
+/**
+ * A speaker and its enclosure.
+ *
+ * @param subwoofer whether it is a subwoofer
+ * @param enclosed  whether it is built into an enclosure of this job
+ */
+public record BoxedSpeaker(String subject, At at, Shown<Boolean> subwoofer, Shown<Boolean> enclosed) implements Fact {
+}
