@@ -115,9 +115,6 @@ final class FactorySoundFacts {
         Shown<List<AudioTable>> parts = channel.of().then(ids -> {
             List<AudioTable> tables = new ArrayList<>();
             for (String id : ids) {
-                if (!joined.contains(id)) {
-                    return missing("pins", "the pins that bring " + id + " to the job", channel.at());
-                }
                 tables.add(outputs.get(id).audio());
             }
             return tables.isEmpty() ? missing(channel.path() + ".of", "the outputs it is made of", channel.of().atOr(channel.at())) : Shown.of(tables);
@@ -128,8 +125,17 @@ final class FactorySoundFacts {
         return new SoundChannel(channel.path(), channel.at(), parts.map(tables -> tables.size() > 1),
                 polarities.map(words -> words.stream().distinct().count() == 1),
                 delays.map(seconds -> seconds.stream().mapToDouble(x -> x).max().orElse(0) - seconds.stream().mapToDouble(x -> x).min().orElse(0)),
-                bands.with(channel.expects(), FactorySoundFacts::covers),
+                bands.with(channel.expects(), FactorySoundFacts::covers).with(brought(channel, joined), (covers, yes) -> covers),
                 bands.with(channel.expects(), (have, wanted) -> String.join(" and ", have) + " for " + wanted), flat(channel, parts), steady(channel, parts));
+    }
+
+    /** Whether pins of the job bring every output that the channel is made of. */
+    private static Shown<Boolean> brought(AudioInput channel, TreeSet<String> joined) {
+        return channel.of().then(ids -> {
+            List<Need> needs = ids.stream().filter(id -> !joined.contains(id))
+                    .map(id -> new Need("pins", "the pins that bring " + id + " to the job", channel.at())).toList();
+            return needs.isEmpty() ? Shown.of(true) : Shown.missing(needs);
+        });
     }
 
     private static boolean covers(TreeSet<String> bands, String wanted) {

@@ -56,7 +56,7 @@ final class RoutingFacts {
         Shown<Collection<String>> holes = model.body.holes(run);
         for (String id : holes.orElse(List.of())) {
             Vehicle.PassThrough hole = model.job.passThroughs().get(id);
-            Shown<Boolean> hinged = hole == null ? Shown.missing(need(id, "hinge")) : Kleene.or(hole.hinge().map("yes"::equals), leadsIntoDoor(hole));
+            Shown<Boolean> hinged = hole == null ? Shown.missing(need(id, "hinge")) : crosses(hole);
             if (!Kleene.is(hinged, false)) {
                 crosses = Kleene.or(crosses, hinged);
                 guard = worse(guard, hole == null ? Shown.missing(need(id, "edge")) : hole.edge());
@@ -67,6 +67,12 @@ final class RoutingFacts {
         }
         return new HingeCrossing(run.path(), run.at(), crosses, guard != null ? guard : holes.map(none -> "none"),
                 run.slackMetres(), ladders.larger(run, "slack", run.slackMetres()));
+    }
+
+    private Shown<Boolean> crosses(Vehicle.PassThrough hole) {
+        Shown<Boolean> said = hole.hinge().map("yes"::equals);
+        Shown<Boolean> door = leadsIntoDoor(hole);
+        return said.isGiven() && !Kleene.is(door, true) ? said : Kleene.or(said, door);
     }
 
     /** A door hangs on hinges, whether the sheet says so or not. */

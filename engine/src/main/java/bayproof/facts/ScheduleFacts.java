@@ -20,6 +20,7 @@ import java.util.function.Predicate;
 /** Facts about the steps as a whole: their hours, the handover at their end, and the drives before and after. */
 final class ScheduleFacts {
     private static final String STEPS = "steps";
+    private static final String TEST = "function-test";
 
     private final Model model;
     private final Collection<Plan.Step> steps;
@@ -62,15 +63,18 @@ final class ScheduleFacts {
         for (Plan.Step end : ends) {
             TreeSet<String> later = new TreeSet<>();
             Shown<Boolean> last = Shown.of(true);
+            Shown<Boolean> tested = Shown.of(steps.stream().noneMatch(step -> is(step, TEST)));
             for (Plan.Step step : steps) {
-                if (!ends.contains(step)) {
-                    Shown<Boolean> before = order.before(step, end);
-                    if (Kleene.is(before, false)) {
-                        later.add(step.id());
-                    }
-                    last = Kleene.and(last, before);
+                Shown<Boolean> after = step == end ? Shown.of(false) : order.before(end, step);
+                if (Kleene.is(after, true)) {
+                    later.add(step.id());
+                }
+                last = Kleene.and(last, after.map(yes -> !yes));
+                if (is(step, TEST)) {
+                    tested = Kleene.or(tested, order.before(step, end));
                 }
             }
+            last = Kleene.and(last, tested);
             facts.accept(new LastStep(end.path(), end.at(), last, Shown.of(String.join(", ", later))));
         }
     }
@@ -93,7 +97,7 @@ final class ScheduleFacts {
     }
 
     private boolean isAfter(Plan.Step drive) {
-        return steps.stream().anyMatch(step -> is(step, "function-test") && Kleene.is(order.before(step, drive), true));
+        return steps.stream().anyMatch(step -> is(step, TEST) && Kleene.is(order.before(step, drive), true));
     }
 
     private static boolean is(Plan.Step step, String kind) {

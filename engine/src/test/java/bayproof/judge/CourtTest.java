@@ -24,7 +24,7 @@ class CourtTest {
     private static final Limits LIMITS = Jobs.asWritten(Jobs.CLEAN.get(0)).job().limits();
 
     private static ChargeSource source(String subject, double amperes) {
-        return new ChargeSource(subject, Demands.HERE, SourceKind.ALTERNATOR, Shown.of(amperes));
+        return new ChargeSource(subject, Demands.HERE, SourceKind.ALTERNATOR, Shown.of(amperes), Shown.of(0.0), Shown.of(0.0));
     }
 
     private static Judgment judge(Fact... facts) {
