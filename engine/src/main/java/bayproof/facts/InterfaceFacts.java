@@ -31,7 +31,7 @@ final class InterfaceFacts {
 
     private LoadedInterface loaded(Item.Interface module) {
         Program program = module.program();
-        return new LoadedInterface(module.path(), module.at(), program.needed(), program.date(),
+        return new LoadedInterface(module.path(), module.at(), module.programmed(), program.date(),
                 program.loadedFor().with(model.job.vehicle().variant(), String::equals), program.loadedFor(),
                 program.firmwareFound().with(program.firmwareWanted(), String::equals),
                 program.firmwareFound().with(program.firmwareWanted(), (found, wanted) -> "found " + found + ", wanted " + wanted), program.login());

@@ -166,6 +166,7 @@ public sealed interface Item permits Item.Battery, Item.Alternator, Item.Fuse, I
                      @Field(key = "leads", says = "function of the factory pin this lead is made for", words = {"constant-supply", "switched-supply",
                          "ground", "illumination", "turn-on", "speaker"}) Map<String, Shown<String>> leads,
                      @Field(key = "unused", says = "leads that stay unused in this job, capped; none is []") Shown<List<String>> unused,
+                     @Field(key = "programmed", says = "whether it takes a program at all") Shown<Boolean> programmed,
                      @Field(key = "program", says = "what is loaded into it") Program program,
                      @Inline Upkeep upkeep, @Inline Fitting fitting, @Inline Studs studs) implements Powered {
         @Override
