@@ -49,6 +49,14 @@ final class InterfaceFacts {
             }
             joined = Kleene.and(joined, right);
         }
+        TreeSet<String> known = new TreeSet<>(module.unused().orElse(List.of()));
+        model.job.plan().pins().values().stream().map(pin -> pin.connectedTo().orElse("")).filter(terminal -> terminal.startsWith(module.id() + "."))
+                .forEach(terminal -> known.add(terminal.substring(module.id().length() + 1)));
+        known.removeAll(module.leads().keySet());
+        if (!known.isEmpty()) {
+            joined = Kleene.and(joined, Shown.missing(new Need(module.path() + ".leads." + known.first(), "the function that its lead "
+                    + known.first() + " is made for", module.at())));
+        }
         return new InterfaceLeads(module.path(), module.at(), joined, Shown.of(String.join(", ", wrong)));
     }
 

@@ -33,7 +33,7 @@ final class SpeakerFacts {
     void collect(Consumer<Fact> facts) {
         Set<String> wired = new LinkedHashSet<>();
         for (Item.Speaker speaker : model.job.itemsOf(Item.Speaker.class)) {
-            facts.accept(new BoxedSpeaker(speaker.path(), speaker.at(), speaker.plays().map("subwoofer"::equals),
+            facts.accept(new BoxedSpeaker(speaker.path(), speaker.at(), speaker.plays(), speaker.plays().map("subwoofer"::equals),
                     speaker.enclosure().map(box -> model.job.items().get(box) instanceof Item.Enclosure)));
         }
         for (Item.Amplifier amplifier : model.job.itemsOf(Item.Amplifier.class)) {
