@@ -18,6 +18,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.Consumer;
 
@@ -89,7 +90,7 @@ final class TurnOnFacts {
             model.job.plan().pins().values().stream().filter(pin -> net.contains(pin.connectedTo().orElse("")))
                     .forEach(pin -> sources.add(pinSource(pin)));
         }
-        boolean bus = model.job.plan().buses().values().stream().anyMatch(use -> use.by().orElse("").equals(item.id()));
+        boolean bus = model.job.plan().buses().orElse(Map.of()).values().stream().anyMatch(use -> use.by().orElse("").equals(item.id()));
         if (sources.isEmpty() && item instanceof Item.Interface && bus) {
             return Shown.of("interface");
         }

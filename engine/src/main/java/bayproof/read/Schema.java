@@ -189,7 +189,8 @@ final class Schema {
             throw new IllegalStateException("two records are both called " + name);
         }
         if (!groups.containsKey(name)) {
-            groups.put(name, map("type", List.of("object", "string", "null"), "pattern", "^unknown$", "properties", keys(type),
+            List<String> forms = type == Vouched.class ? List.of("object", "string", "boolean", "null") : List.of("object", "string", "null");
+            groups.put(name, map("type", forms, "pattern", "^unknown$", "properties", keys(type),
                     "additionalProperties", false));
         }
         return cast(groups.get(name));
@@ -226,6 +227,11 @@ final class Schema {
             case NAMES -> {
                 Slot each = slot.named();
                 yield each.form() == Form.GROUP ? names(field.says(), reference(each.group())) : names(field.says(), value(each));
+            }
+            case NAMES_OR_NONE -> {
+                Map<String, Object> names = names(field.says(), reference(slot.named().group()));
+                names.put("pattern", "^(none|unknown)$");
+                yield names;
             }
             case LIST -> described(field.says(), map("type", List.of("array", "string", "null"), "pattern", "^(none|" + NOT_SHOWN + ")$",
                     "items", map("type", List.of("string", "number", "boolean"))));
