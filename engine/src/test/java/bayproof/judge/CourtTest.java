@@ -36,7 +36,7 @@ class CourtTest {
         assertEquals(2, judge(source("a", 1), source("b", -1)).verdicts().stream()
                 .filter(verdict -> verdict.rule().id().equals("charge-balance-idle")).count());
         String message = assertThrows(RuleFault.class, () -> judge(source("a", 1), source("a", -1))).getMessage();
-        assertTrue(message.contains("charge-balance-idle.drl") && message.contains("twice about a"), message);
+        assertTrue(message.contains("rules/supply/") && message.contains("twice about a"), message);
     }
 
     @Test
