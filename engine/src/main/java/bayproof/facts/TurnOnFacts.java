@@ -142,7 +142,7 @@ final class TurnOnFacts {
         Vehicle.Connector connector = model.job.vehicle().connectors().get(pin.id().substring(0, dot));
         Vehicle.Cavity cavity = connector == null ? null : connector.cavities().get(pin.id().substring(dot + 1));
         return cavity != null ? cavity.output()
-                : Shown.missing(new Need("connectors." + pin.id() + ".output", "output that comes out of this cavity", pin.at()));
+                : Shown.missing(new Need("connectors." + pin.id().replace(".", ".cavities.") + ".output", "output that comes out of this cavity", pin.at()));
     }
 
     // how much hangs on one output

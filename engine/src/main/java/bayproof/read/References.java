@@ -18,10 +18,13 @@ final class References {
     private static final String NONE = "none";
 
     private final Job job;
+    private final Set<String> unread;
     private final Problems problems;
 
-    References(Job job, Problems problems) {
+    /** @param unread items that are written but could not be read; what names them is no further mistake */
+    References(Job job, Set<String> unread, Problems problems) {
         this.job = job;
+        this.unread = unread;
         this.problems = problems;
     }
 
@@ -30,8 +33,10 @@ final class References {
         job.runs().values().forEach(this::run);
         job.plan().speakerWiring().values().forEach(this::wiring);
         job.plan().pins().values().forEach(this::pin);
-        name(job.plan().signalGround(), job.planAt(), "a ground point of this job",
-                job.itemsOf(Item.GroundPoint.class).stream().map(Item::id).toList());
+        if (!unread.contains(job.plan().signalGround().orElse(""))) {
+            name(job.plan().signalGround(), job.planAt(), "a ground point of this job",
+                    job.itemsOf(Item.GroundPoint.class).stream().map(Item::id).toList());
+        }
         Set<String> steps = job.plan().steps().keySet();
         job.plan().steps().values().forEach(step -> names(step.after(), step.at(), "a step of the plan", steps));
         job.plan().audioInputs().values().forEach(this::audioInput);
@@ -103,6 +108,9 @@ final class References {
         int dot = name.indexOf('.');
         Item item = dot < 0 ? null : job.items().get(name.substring(0, dot));
         if (item == null && dot >= 0 && name.endsWith(OUTPUT) && job.vehicle().outputs().containsKey(name.substring(0, dot))) {
+            return;
+        }
+        if (item == null && unread.contains(dot < 0 ? name : name.substring(0, dot))) {
             return;
         }
         if (item == null) {

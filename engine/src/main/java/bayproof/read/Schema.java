@@ -31,9 +31,9 @@ import java.util.regex.Pattern;
 final class Schema {
     private static final String DRAFT = "https://json-schema.org/draft/2020-12/schema";
     private static final String NOT_SHOWN = "unknown|cannot-be-seen";
-    /** A number and something behind it that is no number. */
-    private static final String QUANTITY = "^\\s*[+\u2212-]?[0-9]*\\.?[0-9]+\\s*[^0-9.,/\\s].*$";
-    private static final String SIZE = "^\\s*[0-9]+(\\.[0-9]+)?\\s*[A-Za-z].*$|^\\s*[1-4]/0.*$";
+    /** A number, or a fraction, and something behind it that is no number. */
+    private static final String QUANTITY = "^\\s*[+\u2212-]?(?:(?:[0-9]+[\\s-]+)?[0-9]+/)?[0-9]*\\.?[0-9]+\\s*[^0-9.,/\\s].*$";
+    private static final String SIZE = "^\\s*[0-9]+(\\.[0-9]+)?\\s*[-A-Za-z].*$|^\\s*[1-4]/0.*$|^\\s*[A-Za-z]+\\.?\\s*#?\\s*[0-9].*$";
     private static final String TABLE = "\\.[cC][sS][vV]$";
     private static final Pattern QUOTED = Pattern.compile("\"([^\"]+)\"");
 
@@ -140,13 +140,16 @@ final class Schema {
                     "then", map("properties", keys, "additionalProperties", false)));
         });
         Map<String, Object> keys = map("kind", described("what kind of thing it is", map("enum", List.copyOf(Item.KINDS.keySet()))));
-        Object needed = map("required", List.of("kind"));
+        Object needed = map();
         if (partBehind) {
             keys.put("part", described("its part in the parts book, which says the rest", map("type", "string")));
             Map<String, Object> any = map("kind", map(), "part", map());
             any.putAll(keysOfAnyKind());
             choices.add(map("if", map("not", map("required", List.of("kind"))), "then", map("properties", any, "additionalProperties", false)));
-            needed = map("anyOf", List.of(map("required", List.of("part")), needed));
+            needed = map("anyOf", List.of(map("required", List.of("part")), map("required", List.of("kind"))));
+        } else {
+            // A part without a kind adds to the part of its name in another book.
+            choices.add(map("if", map("not", map("required", List.of("kind"))), "then", map("properties", keysOfAnyKind(), "additionalProperties", false)));
         }
         Map<String, Object> item = map("type", "object", "properties", keys);
         item.putAll(cast(needed));
