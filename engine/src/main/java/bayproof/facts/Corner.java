@@ -23,8 +23,7 @@ final class Corner {
     /** The figure of a window for the value at a path. */
     private final ToDoubleBiFunction<Limit, String> choice;
     private final Set<Need> needs = new LinkedHashSet<>();
-    private final Map<String, Window> windows = new TreeMap<>();
-    private final Map<String, Integer> times = new TreeMap<>();
+    private final Map<String, Set<String>> standsFor = new TreeMap<>();
 
     private Corner(Limits limits, ToDoubleBiFunction<Limit, String> choice) {
         this.limits = limits;
@@ -92,8 +91,7 @@ final class Corner {
     /** A value of a window that no field holds. */
     double window(String name, String path) {
         Limit limit = limits.named(name);
-        int before = times.merge(name, 1, Integer::sum);
-        windows.put(name, new Window(before == 1 ? path : path.substring(0, Math.max(path.indexOf('.'), 0)), name, limit.low(), limit.high(), 0));
+        standsFor.computeIfAbsent(name, any -> new LinkedHashSet<>()).add(path);
         return choice.applyAsDouble(limit, path);
     }
 
@@ -110,6 +108,12 @@ final class Corner {
     }
 
     List<Window> windows() {
-        return new ArrayList<>(windows.values());
+        return standsFor.entrySet().stream().map(entry -> window(limits.named(entry.getKey()), List.copyOf(entry.getValue()))).toList();
+    }
+
+    private static Window window(Limit limit, List<String> paths) {
+        String first = paths.get(0);
+        return new Window(paths.size() == 1 ? first : first.substring(0, Math.max(first.indexOf('.'), 0)), paths, limit.name(),
+                limit.low(), limit.high(), 0);
     }
 }

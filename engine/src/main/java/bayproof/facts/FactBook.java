@@ -34,6 +34,15 @@ public record FactBook(List<Fact> facts, Numbers numbers) {
         new TerminationFacts(model).collect(facts::add);
         new MountFacts(model).collect(facts::add);
         new WorkFacts(model).collect(facts::add);
+        new WishFacts(model).collect(facts::add);
+        new OwnershipFacts(model).collect(facts::add);
+        new KeptPartFacts(model).collect(facts::add);
+        new SeenFacts(model).collect(facts::add);
+        new FactorySoundFacts(model).collect(facts::add);
+        new CabinSoundFacts(model).collect(facts::add);
+        new InterfaceFacts(model).collect(facts::add);
+        new CalibrationFacts(model).collect(facts::add);
+        new ScheduleFacts(model).collect(facts::add);
         return new FactBook(List.copyOf(facts), model.numbers);
     }
 }

@@ -103,22 +103,41 @@ final class NetworkFacts {
 
     private void balance(Consumer<Fact> facts) {
         for (Item.Alternator alternator : model.job.itemsOf(Item.Alternator.class)) {
-            Corner bad = Corner.bad(model.job.limits(), Question.BALANCE);
-            Result atBad = balance(alternator, bad);
-            Corner good = Corner.good(model.job.limits(), Question.BALANCE);
-            Result atGood = bad.isWhole() ? balance(alternator, good) : atBad;
-            double allowance = SolvedNetworks.cornerAllowance(model, Question.BALANCE);
-            Shown<Double> left = WindowedValue.of(bad, good, atBad.moved(-allowance), atGood.moved(allowance),
-                    window -> balance(alternator, Corner.relieved(model.job.limits(), Question.BALANCE, window)));
-            note(alternator.path() + ".balance-at-idle", left, Dimension.CURRENT);
-            facts.accept(new ChargeSource(alternator.path(), alternator.at(), SourceKind.ALTERNATOR, left));
+            facts.accept(new ChargeSource(alternator.path(), alternator.at(), SourceKind.ALTERNATOR, left(alternator, false), left(alternator, true),
+                    acceptance()));
         }
     }
 
-    /** Output at hot idle less everything drawn at the set point, with the battery left out. */
+    /** What the vehicle's own batteries take while they are charged. */
+    private Shown<Double> acceptance() {
+        Shown<Double> sum = Shown.of(0.0);
+        for (Item.Battery battery : model.job.itemsOf(Item.Battery.class)) {
+            if (battery.path().startsWith("supply.")) {
+                sum = sum.with(battery.acceptanceAmperes(), Double::sum);
+            }
+        }
+        return sum;
+    }
+
+    private Shown<Double> left(Item.Alternator alternator, boolean full) {
+        Corner bad = Corner.bad(model.job.limits(), Question.BALANCE);
+        Result atBad = balance(alternator, bad, full);
+        Corner good = Corner.good(model.job.limits(), Question.BALANCE);
+        Result atGood = bad.isWhole() ? balance(alternator, good, full) : atBad;
+        double allowance = SolvedNetworks.cornerAllowance(model, Question.BALANCE);
+        Shown<Double> left = WindowedValue.of(bad, good, atBad.moved(-allowance), atGood.moved(allowance),
+                window -> balance(alternator, Corner.relieved(model.job.limits(), Question.BALANCE, window), full));
+        note(alternator.path() + (full ? ".balance-at-full" : ".balance-at-idle"), left, Dimension.CURRENT);
+        return left;
+    }
+
     Result balance(Item.Alternator alternator, Corner corner) {
-        double idle = alternator.idleAmperes() instanceof Shown.Given<Double> given ? given.value()
-                : corner.given(alternator.ratedAmperes()) * corner.orWindow(alternator.idleAmperes(), "alternator-idle-share");
+        return balance(alternator, corner, false);
+    }
+
+    /** Output at hot idle, or the full one, less everything drawn at the set point, with the battery left out. */
+    private Result balance(Item.Alternator alternator, Corner corner, boolean full) {
+        double output = full ? corner.given(alternator.ratedAmperes()) : idleOutput(alternator, corner);
         SupplyNetwork network = new SupplyNetwork(model, amplifiers, corner, State.CHARGING_IDLE);
         if (!corner.isWhole()) {
             return new Result(Double.NaN, null, null);
@@ -129,15 +148,20 @@ final class NetworkFacts {
         }
         OperatingPoint point = (OperatingPoint) solution;
         for (Item item : network.powered()) {
-            if (SupplyNetwork.isDown(point, item)) {
+            if (network.isDown(point, item)) {
                 return new Result(Double.NaN, "no working state charging idle, normal programme: " + item.id() + " gets less than it needs to run", null);
             }
         }
         double drawn = point.sourceAmperes(alternator.id());
         double own = model.job.vehicle().supply().ownLoadAmperes().orElse(0.0);
-        return new Result(idle - drawn, null, () -> Model.print(idle, Dimension.CURRENT) + " at hot idle - "
+        return new Result(output - drawn, null, () -> Model.print(output, Dimension.CURRENT) + (full ? " in full - " : " at hot idle - ")
                 + Model.print(own, Dimension.CURRENT) + " of the vehicle itself - " + Model.print(drawn - own, Dimension.CURRENT)
                 + " of the job (normal programme)");
+    }
+
+    private static double idleOutput(Item.Alternator alternator, Corner corner) {
+        return alternator.idleAmperes() instanceof Shown.Given<Double> given ? given.value()
+                : corner.given(alternator.ratedAmperes()) * corner.orWindow(alternator.idleAmperes(), "alternator-idle-share");
     }
 
     private void note(String path, Shown<Double> value, Dimension dimension) {

@@ -205,8 +205,8 @@ final class ProtectionFacts {
         if (ampacity instanceof Shown.Assumed<Double> assumed) {
             return rating.then(amperes -> (amperes <= share * assumed.bad()) == (amperes <= share * assumed.good())
                     ? Shown.of(amperes <= share * assumed.bad())
-                    : Shown.missing(assumed.windows().all().stream().map(window ->
-                    new Need(window.path(), model.limit(window.limit()).says(), model.job.planAt())).toList()));
+                    : Shown.missing(assumed.windows().all().stream().flatMap(window -> window.paths().stream().map(path ->
+                    new Need(path, model.limit(window.limit()).says(), model.job.planAt()))).toList()));
         }
         return rating.with(ampacity, (amperes, most) -> amperes <= share * most);
     }
@@ -285,7 +285,7 @@ final class ProtectionFacts {
         if (ampacity instanceof Shown.Given<Double> given) {
             model.numbers.put(run.path() + ".ampacity", given.value(), Dimension.CURRENT, given.calculation());
         } else if (ampacity instanceof Shown.Assumed<Double> assumed) {
-            model.numbers.put(run.path() + ".ampacity", assumed.bad(), Dimension.CURRENT, () -> assumed.calculation().get() + ", worst metal");
+            model.numbers.put(run.path() + ".ampacity", assumed.bad(), Dimension.CURRENT, () -> assumed.calculation().get() + ", every window at its bad end");
         }
     }
 

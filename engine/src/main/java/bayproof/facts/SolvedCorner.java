@@ -70,7 +70,7 @@ final class SolvedCorner {
             SupplyNetwork network = networks.get(state);
             Solution solution = network.solve(level);
             return solution instanceof OperatingPoint point
-                    ? new Settled(state, level, network, point, null, network.powered().stream().filter(item -> SupplyNetwork.isDown(point, item)).toList())
+                    ? new Settled(state, level, network, point, null, network.powered().stream().filter(item -> network.isDown(point, item)).toList())
                     : new Settled(state, level, network, null, ((NoSolution) solution).reason(), List.of());
         });
     }

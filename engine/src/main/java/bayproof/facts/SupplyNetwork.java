@@ -4,6 +4,8 @@ import bayproof.graph.Link;
 import bayproof.graph.WiringGraph;
 import bayproof.read.Item;
 import bayproof.read.Run;
+import bayproof.solve.Converter;
+import bayproof.solve.ConverterSolver;
 import bayproof.solve.Load;
 import bayproof.solve.Network;
 import bayproof.solve.OperatingPoint;
@@ -13,7 +15,9 @@ import bayproof.units.Dimension;
 import bayproof.vocabulary.Need;
 import bayproof.vocabulary.Shown;
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 
 /** The power side of a job as a network for the solver, at one corner of its windows and in one state. */
 final class SupplyNetwork {
@@ -21,9 +25,6 @@ final class SupplyNetwork {
     private static final String IDLE = ".idle";
     private static final String OWN_LOAD = "own load";
     private static final String INPUT = ".input";
-    /** Output and input of a converter meet only through the returns they share, so a few rounds settle them. */
-    private static final int MOST_ROUNDS = 40;
-    private static final double SETTLED = 1e-9;
 
     private final Model model;
     private final Amplifiers amplifiers;
@@ -31,7 +32,8 @@ final class SupplyNetwork {
     private final State state;
     private final List<Item.Battery> batteries;
     private final List<Item> powered = new ArrayList<>();
-    private final List<Item.Converter> converters = new ArrayList<>();
+    private final List<Converter> converters = new ArrayList<>();
+    private final Map<Item, Double> unseenCutOffs = new IdentityHashMap<>();
     private Network network;
 
     SupplyNetwork(Model model, Amplifiers amplifiers, Corner corner, State state) {
@@ -52,6 +54,9 @@ final class SupplyNetwork {
         String negative = batteries.get(0).id() + ".negative";
         Network.Builder builder = new Network.Builder(negative);
         branches(builder);
+        if (strapUnseen()) {
+            strap(builder, negative);
+        }
         sources(builder, positive, negative);
         for (Item item : model.job.items().values()) {
             if (item.hasTerminal("supply")) {
@@ -91,11 +96,25 @@ final class SupplyNetwork {
         }
     }
 
+    /** Whether nobody has looked at the vehicle yet: its own strap from the battery to the body is there all the same. */
+    private boolean strapUnseen() {
+        return !model.job.vehicleNamed() && batteries.stream().noneMatch(battery -> model.joined(battery.id() + ".negative", WiringGraph.BODY));
+    }
+
+    private void strap(Network.Builder builder, String negative) {
+        if (model.wiring.links().stream().anyMatch(link -> link.from().equals(WiringGraph.BODY) || link.to().equals(WiringGraph.BODY))) {
+            double ohms = corner.window("factory-strap", "supply.links");
+            if (corner.isWhole()) {
+                builder.branch("strap", WiringGraph.BODY, negative, ohms);
+            }
+        }
+    }
+
     /** Resistance of a run with the joint at each of its ends. */
     private double runOhms(Run run) {
         String size = corner.givenOrNull(run.size());
         double length = corner.given(model.lengthMetres(run));
-        double ambient = corner.given(model.ambientCelsius(run));
+        double ambient = corner.orWindow(model.ambientCelsius(run), "ambient-anywhere");
         double metal = 1;
         String name = run.metal().orElse("copper");
         if (!run.metal().isGiven()) {
@@ -146,7 +165,7 @@ final class SupplyNetwork {
     private void converter(Network.Builder builder, Item.Converter converter) {
         double volts = corner.given(converter.setVolts());
         double limit = corner.given(converter.limitAmperes());
-        corner.given(converter.efficiency());
+        double efficiency = corner.given(converter.efficiency());
         for (String terminal : List.of(".in", ".out")) {
             if (batteries.stream().noneMatch(battery -> model.joined(converter.id() + terminal, battery.id() + ".positive"))) {
                 corner.need(new Need("runs", "the run that joins " + converter.id() + terminal + " to a battery", converter.at()));
@@ -158,7 +177,7 @@ final class SupplyNetwork {
         if (corner.isWhole()) {
             builder.regulated(converter.id(), converter.id() + ".out", converter.id() + ".common", volts, limit);
             builder.constantPower(converter.id() + INPUT, converter.id() + ".in", converter.id() + ".common", 0, 0);
-            converters.add(converter);
+            converters.add(new Converter(converter.id(), converter.id() + INPUT, efficiency));
         }
     }
 
@@ -184,12 +203,13 @@ final class SupplyNetwork {
         if (battery == null) {
             corner.need(new Need("runs", "the run that feeds " + supply, item.at()));
         }
-        if (!model.joined(ground, (battery == null ? batteries.get(0) : battery).id() + ".negative")) {
+        if (!model.joined(ground, (battery == null ? batteries.get(0) : battery).id() + ".negative")
+                && !(strapUnseen() && model.joined(ground, WiringGraph.BODY))) {
             corner.need(new Need("runs", "the way back from " + ground + " to the battery's negative post", item.at()));
         }
-        double idle = corner.given(item instanceof Item.Amplifier amplifier ? amplifier.idleAmperes() : drawAmperes(item));
-        // At a start the volts that are left are the question; an item that lets go does not answer it.
-        double cutOff = state == State.CRANKING ? 0 : corner.given(((Item.Powered) item).minimumVolts());
+        double idle = item instanceof Item.Amplifier amplifier ? corner.orWindow(amplifier.idleAmperes(), "amplifier-idle-draw")
+                : corner.given(drawAmperes(item));
+        double cutOff = cutOffVolts(item);
         if (item instanceof Item.Amplifier amplifier) {
             double watts = amplifiers.supplyWatts(amplifier, 1, corner);
             if (corner.isWhole()) {
@@ -199,6 +219,20 @@ final class SupplyNetwork {
         if (corner.isWhole()) {
             builder.constantCurrent(item.id() + IDLE, supply, ground, idle, cutOff);
         }
+    }
+
+    /**
+     * Volts below which an item lets go. Where nobody gave them it draws on whatever it gets, so that the others are not
+     * freed of its current, and is judged by the window afterwards.
+     */
+    private double cutOffVolts(Item item) {
+        Shown<Double> least = ((Item.Powered) item).minimumVolts();
+        // At a start the volts that are left are the question; an item that lets go does not answer it.
+        if (state == State.CRANKING || least.isGiven()) {
+            return state == State.CRANKING ? 0 : least.orElse(0.0);
+        }
+        unseenCutOffs.put(item, corner.orWindow(least, "cut-off-volts"));
+        return 0;
     }
 
     private static Shown<Double> drawAmperes(Item item) {
@@ -226,26 +260,7 @@ final class SupplyNetwork {
                         amplifiers.supplyWatts(amplifier, share, corner), power.cutOffVolts()));
             }
         }
-        Network loaded = network.withLoads(changed);
-        Solution solution = Solver.solve(loaded);
-        for (int round = 0; round < MOST_ROUNDS && !converters.isEmpty() && solution instanceof OperatingPoint point; round++) {
-            List<Load> inputs = new ArrayList<>();
-            boolean settled = true;
-            for (Item.Converter converter : converters) {
-                Load.ConstantPower before = (Load.ConstantPower) loaded.loads().stream()
-                        .filter(load -> load.id().equals(converter.id() + INPUT)).findFirst().orElseThrow();
-                double watts = point.sourceAmperes(converter.id()) * point.voltsAcross(converter.id() + ".out", converter.id() + ".common")
-                        / converter.efficiency().orElse(1.0);
-                settled &= Math.abs(watts - before.watts()) <= SETTLED * Math.max(1, watts);
-                inputs.add(new Load.ConstantPower(before.id(), before.positive(), before.negative(), watts, 0));
-            }
-            if (settled) {
-                return solution;
-            }
-            loaded = loaded.withLoads(inputs);
-            solution = Solver.solve(loaded);
-        }
-        return solution;
+        return ConverterSolver.solve(network.withLoads(changed), converters);
     }
 
     /** The battery that an item's feed leads to; null where there is none. */
@@ -264,8 +279,9 @@ final class SupplyNetwork {
     }
 
     /** Whether an item shuts down at this point. */
-    static boolean isDown(OperatingPoint point, Item item) {
-        return point.belowCutOff().contains(item.id()) || point.belowCutOff().contains(item.id() + IDLE);
+    boolean isDown(OperatingPoint point, Item item) {
+        return point.belowCutOff().contains(item.id()) || point.belowCutOff().contains(item.id() + IDLE)
+                || unseenCutOffs.containsKey(item) && point.voltsAcross(item.id() + ".supply", item.id() + ".ground") < unseenCutOffs.get(item);
     }
 
     double itemAmperes(OperatingPoint point, Item item) {

@@ -261,7 +261,8 @@ final class Assessor {
     private List<Need> needs(List<Window> ranked) {
         boolean anyAlone = ranked.stream().anyMatch(window -> window.weighs() > 0);
         return ranked.stream().filter(window -> window.weighs() > 0 || !anyAlone)
-                .map(window -> new Need(window.path(), limits.named(window.limit()).says(), demand.fact().at())).toList();
+                .flatMap(window -> window.paths().stream().map(path -> new Need(path, limits.named(window.limit()).says(), demand.fact().at())))
+                .toList();
     }
 
     private Found compared(Part.Numeric part, Limit limit, double value, List<Window> windows) {

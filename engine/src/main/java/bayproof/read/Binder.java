@@ -18,10 +18,12 @@ import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
@@ -73,6 +75,8 @@ final class Binder {
 
     private final Problems problems;
     private final Readings readings;
+    /** Values that a decimal comma cut in two: told once. */
+    private final Set<At> cutByComma = new HashSet<>();
 
     Binder(Problems problems, Readings readings) {
         this.problems = problems;
@@ -106,7 +110,7 @@ final class Binder {
             map = given;
             here = given.at();
             refuseUnknownKeys(map, shape.keys(), extra);
-        } else if (tree != null && !isUnknown(tree)) {
+        } else if (tree != null && !isUnknown(tree) && !isBareWord(type, tree)) {
             problems.add(tree.at(), "\"" + id + "\" must be a group of keys, not " + tree.noun() + ".",
                     "Keys it takes: " + String.join(", ", shape.keys()) + ".");
         }
@@ -140,12 +144,34 @@ final class Binder {
         }
     }
 
-    private void refuseUnknownKeys(MapTree map, List<String> known, String... extra) {
+    private void refuseUnknownKeys(MapTree map, List<String> fields, String... extra) {
+        List<String> known = new ArrayList<>(fields);
+        known.addAll(List.of(extra));
+        Entry before = null;
         for (Entry entry : map.entries().values()) {
-            if (!known.contains(entry.key()) && !List.of(extra).contains(entry.key())) {
-                problems.unknown(entry.keyAt(), "a key that is known here", entry.key(), known);
+            if (!known.contains(entry.key())) {
+                if (isCutByComma(before, entry)) {
+                    String whole = ((ScalarTree) before.value()).text() + "," + entry.key();
+                    cutByComma.add(before.value().at());
+                    problems.add(before.value().at(), "\"" + whole + "\" has a comma, which ends a value here.",
+                            "Write a decimal point: \"" + whole.replace(',', '.') + "\".");
+                } else {
+                    problems.unknown(entry.keyAt(), "a key that is known here", entry.key(), known);
+                }
             }
+            before = entry;
         }
+    }
+
+    /** Whether a decimal comma cut a value in two: YAML takes what follows it for a key of its own. */
+    private static boolean isCutByComma(Entry before, Entry entry) {
+        return before != null && before.value() instanceof ScalarTree number && number.text().matches("[+-]?[0-9]+")
+                && entry.key().matches("[0-9]+\\s*[^0-9\\s].*") && entry.value() instanceof ScalarTree nothing && nothing.isEmpty();
+    }
+
+    /** Somebody's word without a name or a day behind it is legal and shows nothing. */
+    private static boolean isBareWord(Class<?> type, Tree tree) {
+        return type == Vouched.class && tree instanceof ScalarTree scalar && (scalar.text().equals("true") || scalar.text().equals("false"));
     }
 
     private static String last(String path) {
@@ -162,9 +188,19 @@ final class Binder {
             if (generic.getRawType() == Map.class) {
                 return map(inner, field, tree, path, at);
             }
-            return shown(inner, field, tree, path, at);
+            return inner instanceof ParameterizedType names && names.getRawType() == Map.class
+                    ? namesOrNone(names.getActualTypeArguments()[1], field, tree, path, at) : shown(inner, field, tree, path, at);
         }
         return group((Class<?>) type, tree, path, at);
+    }
+
+    /** A map where nothing at all is said by {@code none}; an empty one says nothing. */
+    private Shown<Map<String, Object>> namesOrNone(Type inner, Field field, Tree tree, String path, At at) {
+        if (tree instanceof ScalarTree scalar && scalar.text().equals("none")) {
+            return Shown.at(Map.of(), tree.at());
+        }
+        Map<String, Object> names = map(inner, field, tree, path, at);
+        return names.isEmpty() ? Shown.missing(new Need(path, field.says(), tree == null ? at : tree.at())) : Shown.at(names, tree.at());
     }
 
     /** A map of ids to groups or to values; an absent or unknown one is empty. */
@@ -273,7 +309,7 @@ final class Binder {
                         "Use a size that is made, such as 8 AWG or 10 mm2.");
                 return null;
             } catch (UnitException e) {
-                problems.add(scalar.at(), "\"" + scalar.text() + "\" is not a cable size.", e.getMessage());
+                problems.add(scalar.at(), e.what(), e.fix());
                 return null;
             }
         }
@@ -288,6 +324,9 @@ final class Binder {
     }
 
     private Double quantity(ScalarTree scalar, Field field) {
+        if (cutByComma.contains(scalar.at())) {
+            return null;
+        }
         try {
             double si = Units.parse(scalar.text(), field.in()).si();
             return isPlausible(si, scalar, field) ? si : null;

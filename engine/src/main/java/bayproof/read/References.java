@@ -15,11 +15,16 @@ final class References {
     /** How the terminal of an output of the vehicle sheet ends; a run may begin there. */
     private static final String OUTPUT = ".out";
 
+    private static final String NONE = "none";
+
     private final Job job;
+    private final Set<String> unread;
     private final Problems problems;
 
-    References(Job job, Problems problems) {
+    /** @param unread items that are written but could not be read; what names them is no further mistake */
+    References(Job job, Set<String> unread, Problems problems) {
         this.job = job;
+        this.unread = unread;
         this.problems = problems;
     }
 
@@ -28,11 +33,17 @@ final class References {
         job.runs().values().forEach(this::run);
         job.plan().speakerWiring().values().forEach(this::wiring);
         job.plan().pins().values().forEach(this::pin);
-        name(job.plan().signalGround(), job.planAt(), "a ground point of this job",
-                job.itemsOf(Item.GroundPoint.class).stream().map(Item::id).toList());
+        if (!unread.contains(job.plan().signalGround().orElse(""))) {
+            name(job.plan().signalGround(), job.planAt(), "a ground point of this job",
+                    job.itemsOf(Item.GroundPoint.class).stream().map(Item::id).toList());
+        }
         Set<String> steps = job.plan().steps().keySet();
         job.plan().steps().values().forEach(step -> names(step.after(), step.at(), "a step of the plan", steps));
+        job.plan().audioInputs().values().forEach(this::audioInput);
+        job.itemsOf(Item.Speaker.class).forEach(speaker -> name(speaker.enclosure(), speaker.at(), "an item of this job", job.items().keySet()));
         if (job.vehicleNamed()) {
+            names(job.plan().looked().where(), job.plan().looked().at(), "a zone of the vehicle sheet", job.vehicle().zones().keySet());
+            names(job.vehicle().cabinSound().microphones(), job.vehicle().cabinSound().at(), "a place of the vehicle sheet", job.vehicle().places().keySet());
             job.itemsOf(Item.Enclosure.class).forEach(box -> name(box.space(), box.at(), "a space of the vehicle sheet",
                     job.vehicle().spaces().keySet()));
         }
@@ -46,6 +57,15 @@ final class References {
         Collection<String> ends = new TreeSet<>(job.vehicle().places().keySet());
         ends.addAll(job.passThroughs().keySet());
         job.vehicle().routes().values().forEach(route -> two(route.between(), route.at(), "a place or pass-through of the vehicle sheet", ends));
+    }
+
+    private void audioInput(AudioInput input) {
+        if (job.vehicleNamed()) {
+            names(input.of(), input.at(), "an output of the vehicle sheet", job.vehicle().outputs().keySet());
+        }
+        if (!input.correctedBy().orElse(NONE).equals(NONE)) {
+            name(input.correctedBy(), input.at(), "an item of this job", job.items().keySet());
+        }
     }
 
     private void place(Shown<String> place, At at) {
@@ -88,6 +108,9 @@ final class References {
         int dot = name.indexOf('.');
         Item item = dot < 0 ? null : job.items().get(name.substring(0, dot));
         if (item == null && dot >= 0 && name.endsWith(OUTPUT) && job.vehicle().outputs().containsKey(name.substring(0, dot))) {
+            return;
+        }
+        if (item == null && unread.contains(dot < 0 ? name : name.substring(0, dot))) {
             return;
         }
         if (item == null) {

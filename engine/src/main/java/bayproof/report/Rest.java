@@ -8,11 +8,10 @@ import bayproof.facts.Numbers;
 import bayproof.judge.Judgment;
 import bayproof.judge.RuleInfo;
 import bayproof.judge.Verdict;
+import bayproof.read.Sizes;
 import bayproof.review.Evaluation;
 import bayproof.review.Remedy;
 import java.util.ArrayList;
-import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -48,7 +47,7 @@ final class Rest {
             page.blank().line("HOLDS  " + Plain.count(standing.due(Outcome.HOLDS).size(), "check") + "; does not apply: "
                     + standing.notApplicable().size() + ". With --all both are listed, with margins and reasons.");
         }
-        return page;
+        return page.blank().all(new QuestionList(standing, places).paper());
     }
 
     private void heading(String word, int number, String noun) {
@@ -80,7 +79,7 @@ final class Rest {
             page.line("");
             head(verdict);
             Remedy remedy = standing.remedy(verdict);
-            page.hanging(MARGIN + "Put right: ", MARGIN.length(), remedy == null ? "see why " + verdict.rule().id() + "." : remedy.say());
+            page.hanging(MARGIN + "Put right: ", MARGIN.length(), remedy == null ? "see why " + verdict.rule().id() + "." : Plain.sentence(remedy.say()));
             if (remedy != null && remedy.knob() != null) {
                 page.hanging(MARGIN + "In the " + (remedy.knob().file().equals("plan") ? "plan" : remedy.knob().file() + " file") + ": ",
                         MARGIN.length(), remedy.knob().dotted() + ": " + remedy.value());
@@ -155,27 +154,10 @@ final class Rest {
     // unshown
 
     private void unshown() {
-        List<Question> questions = standing.questions();
+        int facts = standing.questions().facts().size();
         int waiting = standing.due(Outcome.UNSHOWN).size();
-        page.blank().line("NOT SHOWN  " + (waiting == 0 ? "none"
-                : Plain.count(questions.size(), "fact") + ", and " + Plain.count(waiting, "check") + " that " + (waiting == 1 ? "waits" : "wait")));
-        int number = 0;
-        Set<String> said = new HashSet<>();
-        for (Question question : questions) {
-            number++;
-            page.line("");
-            String label = (number < 10 ? " " : "") + number + "  ";
-            page.hanging(label, question.words() + "  (" + places.line(question.need().at()) + ")");
-            String instead = Instead.built().of(question);
-            if (instead != null && said.add(instead)) {
-                page.hanging("    If you cannot know it: ", 4, Plain.sentence(instead));
-            }
-            Map<String, List<String>> byRule = new LinkedHashMap<>();
-            for (Verdict verdict : question.checks()) {
-                byRule.computeIfAbsent(verdict.weight().name() + "  " + verdict.rule().id(), any -> new ArrayList<>()).add(verdict.subject());
-            }
-            byRule.forEach((rule, subjects) -> page.hanging("    " + rule + ": ", 8, String.join(", ", subjects)));
-        }
+        page.blank().line("NOT SHOWN  " + (waiting == 0 ? "none" : Plain.count(facts, "fact") + ", and " + Plain.count(waiting, "check")
+                + " that " + (waiting == 1 ? "waits" : "wait") + ". The questions stand at the end."));
         undecided();
     }
 
@@ -185,7 +167,7 @@ final class Rest {
         if (!between.isEmpty()) {
             page.blank().line("Decided only once a value is known:");
             for (Verdict verdict : between) {
-                page.hanging("    " + verdict.subject() + ": ", 8, verdict.because() + ". Weightiest first: "
+                page.hanging("    " + verdict.subject() + ": ", 8, Sizes.bothWays(verdict.because()) + ". Weightiest first: "
                         + String.join(", ", verdict.windows().stream().map(window -> window.limit()).distinct().toList())
                         + "  (" + verdict.rule().id() + ")");
             }
@@ -200,7 +182,7 @@ final class Rest {
         for (Carried carried : assumed) {
             page.line("");
             page.hanging("  ", 6, carried.limit().name() + "  "
-                    + Amounts.range(carried.window().low(), carried.window().high(), carried.limit().unit())
+                    + Amounts.window(carried.limit(), carried.window().low(), carried.window().high())
                     + standsFor(carried.window().path()));
             page.hanging(MARGIN, Plain.sentence(carried.limit().says()));
             Map<String, Integer> rules = new TreeMap<>();

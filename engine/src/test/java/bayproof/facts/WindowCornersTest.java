@@ -47,7 +47,7 @@ class WindowCornersTest {
     private static final double ROUNDING = 1e-9;
     /** What a window stands for while nobody gives it. */
     private static final Set<String> WINDOWED = Set.of("metal", "rest", "resistance", "acceptance", "set-point", "body-return",
-            "efficiency", "idle-output");
+            "efficiency", "idle-output", "idle-draw", "minimum-volts");
 
     private static final long SEED = 20261120;
 
