@@ -48,7 +48,7 @@ final class LargerVan {
                 String suffix = "-" + copy;
                 for (Entry entry : ((MapTree) plan.get(group)).entries().values()) {
                     String key = renamed(entry.key(), names, suffix);
-                    if (!key.equals(entry.key()) && !joinsSharedAlone(entry)) {
+                    if (!key.equals(entry.key()) && !isOfSources(entry)) {
                         all.put(key, new Entry(key, entry.keyAt(), renamed(entry.value(), names, suffix)));
                     }
                 }
@@ -58,12 +58,16 @@ final class LargerVan {
         return van.with("plan", plan).with("parts", (MapTree) divided(van.tree("parts"), copies));
     }
 
-    /** Whether a run leads from one shared item or battery to another. */
-    private static boolean joinsSharedAlone(Entry entry) {
+    /** Whether a run leads from one shared item or battery to another, or is the return of one. */
+    private static boolean isOfSources(Entry entry) {
         if (!(entry.value() instanceof MapTree run) || !(run.get("from") instanceof ScalarTree from) || !(run.get("to") instanceof ScalarTree to)) {
             return false;
         }
-        return isShared(from.text()) && isShared(to.text());
+        return isShared(from.text()) && isShared(to.text()) || isReturn(from.text()) || isReturn(to.text());
+    }
+
+    private static boolean isReturn(String terminal) {
+        return isShared(terminal) && (terminal.endsWith(".common") || terminal.endsWith(".negative"));
     }
 
     private static boolean isShared(String terminal) {
