@@ -13,9 +13,6 @@ import java.util.List;
  * @param tones    clean volts at each tone
  */
 public record FactoryOutput(String carries, boolean inverted, double delaySeconds, String step, List<Tone> tones) {
-    /** A smaller difference of delay is one sample of common practice. */
-    private static final double SAME_DELAY_SECONDS = 0.0001;
-
     /** Clean volts at one tone. */
     public record Tone(double hertz, double volts) {
     }
@@ -44,8 +41,12 @@ public record FactoryOutput(String carries, boolean inverted, double delaySecond
         return Levels.decibels(louder.volts(referenceHertz), volts(referenceHertz)) - Levels.decibels(louder.volts(hertz), volts(hertz));
     }
 
-    /** Whether two outputs of the same band may be summed: same polarity and same delay. Sums whose parts differ are wrong. */
-    public boolean sumsWith(FactoryOutput other) {
-        return inverted == other.inverted && Math.abs(delaySeconds - other.delaySeconds) < SAME_DELAY_SECONDS;
+    /**
+     * Whether two outputs may be summed: same polarity and the same delay. Sums whose parts differ are wrong.
+     *
+     * @param sameDelaySeconds difference of delay up to which two count as the same
+     */
+    public boolean sumsWith(FactoryOutput other, double sameDelaySeconds) {
+        return inverted == other.inverted && Math.abs(delaySeconds - other.delaySeconds) <= sameDelaySeconds;
     }
 }

@@ -7,17 +7,12 @@ public final class Hearing {
     private static final double SECONDS_PER_HOUR = 3600;
 
     /**
-     * A rule of exposure: a level allowed for eight hours, and the decibels that halve the time.
+     * A rule of exposure, such as 85 dB(A) and 3 dB (NIOSH criteria document 98-126) or 90 dB(A) and 5 dB (29 CFR 1910.95 Appendix A): a level allowed for eight hours, and the decibels that halve the time.
      *
      * @param eightHours       level allowed for eight hours, dB(A)
      * @param exchangeDecibels rise that halves the time, dB
      */
     public record Criterion(double eightHours, double exchangeDecibels) {
-        /** NIOSH: 85 dB(A) for 8 h, halved per 3 dB (criteria document 98-126). */
-        public static final Criterion NIOSH = new Criterion(85, 3);
-        /** 29 CFR 1910.95 Appendix A: 90 dB(A) for 8 h, halved per 5 dB. */
-        public static final Criterion OSHA = new Criterion(90, 5);
-
         /** Time allowed at a level: T = 8 h / 2^((L - Lc)/exchange). */
         public double allowedSeconds(double level) {
             return 8 * SECONDS_PER_HOUR / Math.pow(2, (level - eightHours) / exchangeDecibels);

@@ -26,6 +26,9 @@ public final class SpeakerLoads {
      * @return ohms
      */
     public static double leastOhms(SpeakerNet net) {
+        if (!net.hasCapacitor()) {
+            return net.directOhms();
+        }
         double least = Double.POSITIVE_INFINITY;
         for (int step = 0; step <= STEPS; step++) {
             double hertz = LOWEST_HERTZ * Math.pow(HIGHEST_HERTZ / LOWEST_HERTZ, (double) step / STEPS);

@@ -60,6 +60,15 @@ public sealed interface SpeakerNet {
         return 1 / ((Parallel) this).members().stream().mapToDouble(member -> 1 / member.directOhms()).sum();
     }
 
+    /** Whether some coil is fed through a capacitor: then the load depends on the frequency. */
+    default boolean hasCapacitor() {
+        if (this instanceof Coil coil) {
+            return !Double.isInfinite(coil.farads());
+        }
+        List<SpeakerNet> members = this instanceof Series series ? series.members() : ((Parallel) this).members();
+        return members.stream().anyMatch(SpeakerNet::hasCapacitor);
+    }
+
     /**
      * Magnitude of the load at a frequency.
      *
@@ -83,14 +92,26 @@ public sealed interface SpeakerNet {
     }
 
     /**
-     * Share of the power of the whole net that each coil takes at a frequency; capacitors take none.
+     * Power that each coil takes where the net has so many volts across it; capacitors take none.
+     *
+     * @param hertz above 0
+     * @param volts RMS volts across the net
+     * @return watts by coil in the order written
+     */
+    default Map<String, Double> wattsAt(double hertz, double volts) {
+        Map<String, Double> watts = new LinkedHashMap<>();
+        collectWatts(hertz, Math.pow(volts / ohmsAt(hertz), 2), watts);
+        return watts;
+    }
+
+    /**
+     * Share of the power of the whole net that each coil takes at a frequency.
      *
      * @param hertz above 0
      * @return shares by coil in the order written; they sum to 1
      */
     default Map<String, Double> sharesAt(double hertz) {
-        Map<String, Double> watts = new LinkedHashMap<>();
-        collectWatts(hertz, 1, watts);
+        Map<String, Double> watts = wattsAt(hertz, 1);
         double sum = watts.values().stream().mapToDouble(Double::doubleValue).sum();
         watts.replaceAll((coil, one) -> one / sum);
         return watts;

@@ -122,8 +122,8 @@ class SpeakerNetTest {
         FactoryOutput inverted = new FactoryOutput("high", true, 0, "12", front.tones());
         FactoryOutput late = new FactoryOutput("high", false, 0.003, "12", front.tones());
         FactoryOutput loud = new FactoryOutput("low", false, 0, "24", List.of(new FactoryOutput.Tone(100, 4), new FactoryOutput.Tone(1000, 8)));
-        assertTrue(front.sumsWith(loud));
-        assertFalse(front.sumsWith(inverted) || front.sumsWith(late));
+        assertTrue(front.sumsWith(loud, 0.0001));
+        assertFalse(front.sumsWith(inverted, 0.0001) || front.sumsWith(late, 0.0001));
         assertEquals(0, front.spreadDecibels(), 1e-12);
         assertEquals(6.02, front.heldBackDecibels(loud, 100, 1000), 0.005);
     }
