@@ -20,6 +20,7 @@ import bayproof.vocabulary.Shown;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.Consumer;
 
 /** Facts about each speaker and what drives it, and about each amplifier's channels and rating. */
@@ -36,9 +37,12 @@ final class DriverFacts {
 
     void collect(Consumer<Fact> facts) {
         for (Item.Speaker speaker : model.job.itemsOf(Item.Speaker.class)) {
-            speaker.coils().keySet().forEach(coil -> facts.accept(place(speaker, coil)));
-            facts.accept(driven(speaker));
-            facts.accept(guarded(speaker));
+            speaker.coils().keySet().stream().map(coil -> place(speaker, coil)).filter(Objects::nonNull).forEach(facts);
+            // That a speaker hangs on nothing is said once, where loads are.
+            if (!outputs.of(speaker).isEmpty()) {
+                facts.accept(driven(speaker));
+                facts.accept(guarded(speaker));
+            }
         }
         for (Item.Amplifier amplifier : model.job.itemsOf(Item.Amplifier.class)) {
             facts.accept(rated(amplifier));
@@ -48,23 +52,24 @@ final class DriverFacts {
 
     // speakers
 
+    /** Where a coil hangs; null where it hangs on nothing. */
     private CoilPlace place(Item.Speaker speaker, String coil) {
         String name = speaker.id() + "." + coil;
         List<String> on = new ArrayList<>();
         outputs.all().stream().filter(output -> output.coils().contains(name)).forEach(output -> on.add(output.wiring().id()));
         model.job.itemsOf(Item.PassiveNetwork.class).stream().filter(network -> network.feeds().orElse(List.of()).contains(speaker.id()))
                 .forEach(network -> on.add(network.id()));
-        Shown<Boolean> one = on.isEmpty() ? nowhere(speaker).map(x -> true) : Shown.of(on.size() == 1);
+        List<Need> unknown = outputs.all().stream().flatMap(output -> output.wiring().net().needs().stream()).toList();
+        if (on.isEmpty()) {
+            return null;
+        }
+        Shown<Boolean> one = on.size() == 1 && !unknown.isEmpty() ? Shown.missing(unknown) : Shown.of(on.size() == 1);
         return new CoilPlace(speaker.path() + ".coils." + coil, speaker.at(), one, Shown.of(String.join(", ", on)));
-    }
-
-    private static Shown<Double> nowhere(Item.Speaker speaker) {
-        return Shown.missing(new Need("speaker-wiring", "what " + speaker.id() + " hangs on", speaker.at()));
     }
 
     private DrivenSpeaker driven(Item.Speaker speaker) {
         List<Output> on = outputs.of(speaker);
-        Shown<Double> watts = on.isEmpty() ? nowhere(speaker) : Shown.of(0.0);
+        Shown<Double> watts = Shown.of(0.0);
         for (Output output : on) {
             watts = watts.with(watts(speaker, output), Double::sum);
         }
@@ -102,7 +107,7 @@ final class DriverFacts {
         List<Output> on = outputs.of(speaker);
         boolean direct = on.stream().allMatch(output -> output.speakers().contains(speaker.id()));
         Shown<Boolean> small = direct ? speaker.data().type().map(type -> model.limit("small-speakers").words().contains(type)) : Shown.of(false);
-        Shown<Double> corner = on.isEmpty() ? nowhere(speaker) : Shown.of(Double.POSITIVE_INFINITY);
+        Shown<Double> corner = Shown.of(Double.POSITIVE_INFINITY);
         for (Output output : on) {
             corner = corner.with(corner(speaker, output), Math::min);
         }
@@ -162,6 +167,8 @@ final class DriverFacts {
                 model.numbers.put(amplifier.path() + ".draw-" + level.words().replace(' ', '-'), amperes.orElse(0.0), Dimension.CURRENT,
                         () -> Model.print(output.orElse(0.0) * share, Dimension.POWER) + " of output at " + Model.print(volts, Dimension.VOLTAGE)
                                 + ", idle draw " + Model.print(amplifier.idleAmperes().orElse(0.0), Dimension.CURRENT));
+            }
+            if (amperes.isGiven() && share > 0) {
                 model.numbers.put(amplifier.path() + ".efficiency-" + level.words().replace(' ', '-'),
                         Draw.amperes(output.orElse(0.0) * share, volts) / amperes.orElse(1.0), Dimension.RATIO, () -> "output over all that it draws, idle draw and all");
             }

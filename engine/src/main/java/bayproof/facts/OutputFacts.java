@@ -92,11 +92,10 @@ final class OutputFacts {
         Shown<Double> wire = wireOhms(output);
         Shown<Double> share = wire.with(outputs.loadOhms(output), SpeakerWire::shareOfLoad).then(part -> Shown.of(part,
                 () -> "both conductors " + Model.print(wire.orElse(0.0), Dimension.RESISTANCE) + " at 20 °C; "
-                        + String.format(Locale.ROOT, "%.2f dB at the speaker", SpeakerWire.levelDecibels(part, 1))));
+                        + String.format(Locale.ROOT, "%.2f dB at the speaker, damping at most %.0f", SpeakerWire.levelDecibels(part, 1),
+                        SpeakerWire.dampingFactor(1, 0, part))));
         if (share instanceof Shown.Given<Double> given) {
             model.numbers.put(output.wiring().path() + ".wire", wire.orElse(0.0), Dimension.RESISTANCE, given.calculation());
-            model.numbers.put(output.wiring().path() + ".damping-at-most", SpeakerWire.dampingFactor(1, 0, Math.max(given.value(), 1e-9)), Dimension.RATIO,
-                    () -> "load / wire, the amplifier's own output left out");
         }
         List<Run> runs = direct(output);
         return new SpeakerCable(output.wiring().path(), output.wiring().at(), share, runs.isEmpty() ? null : new Ladders(model).thicker(runs.get(0)));

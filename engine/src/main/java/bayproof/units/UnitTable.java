@@ -80,7 +80,6 @@ final class UnitTable {
         add(Dimension.POWER, "1", "W", "watt", "watts");
         add(Dimension.POWER, "0.001", "mW", "milliwatt", "milliwatts");
         add(Dimension.POWER, "1000", "kW", "kilowatt", "kilowatts");
-        add(Dimension.CAPACITANCE, "1", "F", "farad", "farads");
         add(Dimension.CAPACITANCE, "0.000001", "uF", "\u03bcF", "microfarad", "microfarads");
         add(Dimension.CAPACITANCE, "0.000000001", "nF", "nanofarad", "nanofarads");
         add(Dimension.CHARGE, "3600", "Ah", "amp hour", "amp hours", "ampere hour", "ampere hours");

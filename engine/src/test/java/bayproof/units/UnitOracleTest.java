@@ -89,7 +89,6 @@ class UnitOracleTest {
         units.put("W", WATT);
         units.put("mW", WATT.prefix(MetricPrefix.MILLI));
         units.put("kW", WATT.prefix(MetricPrefix.KILO));
-        units.put("F", tech.units.indriya.unit.Units.FARAD);
         units.put("uF", tech.units.indriya.unit.Units.FARAD.prefix(MetricPrefix.MICRO));
         units.put("nF", tech.units.indriya.unit.Units.FARAD.prefix(MetricPrefix.NANO));
         units.put("dB", tech.units.indriya.AbstractUnit.ONE);
