@@ -1,5 +1,6 @@
 package bayproof.command;
 
+import bayproof.command.Option.Use;
 import java.util.Arrays;
 import java.util.List;
 
@@ -14,19 +15,45 @@ enum Command {
                             + "fix or stop."),
                     new Option("--limits", "FILE", "Shop limits to use in place of those the plan names."),
                     new Option("--all", null, "List what holds, with margins, and what does not apply, with reasons."),
-                    new Option("--topic", "TOPIC", "Show the rules of this topic only; may stand several times.", true),
-                    new Option("--item", "ID", "Show what concerns this item, its runs, speaker wiring and pins only; may stand several times.", true),
-                    new Option("--zone", "ID", "Show what lies in or passes this zone only; may stand several times.", true),
+                    new Option("--topic", "TOPIC", "Show the rules of this topic only; may stand several times.", Use.MANY),
+                    new Option("--item", "ID", "Show what concerns this item, its runs, speaker wiring and pins only; may stand several times.", Use.MANY),
+                    new Option("--zone", "ID", "Show what lies in or passes this zone only; may stand several times.", Use.MANY),
                     new Option("--since", "OTHER", "Another plan, such as the one before a change: show which verdicts moved, and why."),
                     new Option("--as", "FORM", "text (where none is named) or json."),
+                    Option.UNITS,
                     new Option("--color", "WHEN", "Color the weights: auto (on a terminal only, where none is named), never or always. "
                             + "Nothing is said by color alone, and JSON has none."),
                     new Option("--timing", null, "Tell on standard error where the time went."))),
+    SHEET("sheet", "Prints the bench sheet of a plan: cut list, fuses, pins, first power, hours.",
+            "PLAN", true, "The plan, a YAML or JSON file. It names the other files of the job.",
+            List.of(new Option("--pins", null, "Print the connector form instead: an empty box for each reading, and what each function must read."),
+                    new Option("--filled", "FILE", "With --pins: read a filled form, a CSV file as --pins --as csv writes it, and judge each pin."),
+                    new Option("--put-back", null, "Print what has to go back into the vehicle when the system comes out, with hours."),
+                    new Option("--as", "FORM", "text (where none is named), markdown, csv or json."),
+                    new Option("--to", "FOLDER", "Write into this folder: with --as csv one file a table, with --as markdown the sheet and its fuse labels at true size."),
+                    new Option("--limits", "FILE", "Shop limits to use in place of those the plan names."))),
     WHY("why", "Explains the rules: all of them, one, one on a plan, or one limit.",
             "RULE", false, "The rule to explain; without one, all are listed by topic.",
             List.of(new Option("--in", "PLAN", "Show what the rule found in this plan: facts, numbers, verdicts."),
                     new Option("--limit", "NAME", "Explain this limit: its figure, its source and what others say."),
-                    new Option("--limits", "FILE", "Shop limits to use in place of those the plan names.")));
+                    new Option("--topic", "TOPIC", "List the rules, mistakes or demands of this topic only; may stand several times.", Use.MANY),
+                    new Option("--source", "TEXT", "List the rules that rest on a source with this text in its name."),
+                    new Option("--mistake", "TEXT", "List mistakes that the cases make, each with the rule that finds it; with TEXT, those with these words.",
+                            Use.BARE),
+                    new Option("--coverage", null, "List what the trade demands, each with its rule, the reason why none judges it, or that it is still open."),
+                    new Option("--limits", "FILE", "Shop limits to use in place of those the plan names."),
+                    Option.UNITS)),
+    NEW("new", "Begins a job: a folder with plan, vehicle sheet and parts, or the sheet of a vehicle.",
+            "FOLDER", false, "The folder to write; it must not be there yet.",
+            List.of(new Option("--from", "EXAMPLE", "Copy this example into the folder, with the parts it needs."),
+                    new Option("--list", null, "List the examples, one a line."),
+                    new Option("--wish", "NAME=WORDS", "Answer one of the seven questions to the customer; none says that nothing is wished; may stand several times.", Use.MANY),
+                    new Option("--no-questions", null, "Do not ask them on the terminal."),
+                    new Option("--vehicle", "NAME", "Print a form to fill in at this vehicle; with --survey, write NAME.yaml beside that form."),
+                    new Option("--survey", "FILE", "The form, filled in."),
+                    new Option("--vehicle-from", "SHEET", "Begin the job with this vehicle sheet of an earlier job; what was seen on that vehicle then counts as seen on the same variant."))),
+    COMPLETION("completion", "Prints a script that completes commands and options as you type, for bash and zsh.",
+            "SHELL", false, "bash (where none is named) or zsh.", List.of());
 
     private final String word;
     private final String says;

@@ -1,10 +1,11 @@
 package bayproof.command;
 
-import bayproof.read.Problem;
 import bayproof.read.UnusableInput;
+import bayproof.report.MistakesPage;
 import bayproof.report.Paper;
 import bayproof.report.Plain;
 import bayproof.report.RuleBaseDate;
+import bayproof.units.UnitSystem;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.IOException;
@@ -43,7 +44,7 @@ public final class Main {
         } catch (WrongUse e) {
             return new Reply(Reply.UNUSABLE, "", wrongUse(e));
         } catch (UnusableInput e) {
-            return new Reply(Reply.UNUSABLE, "", problems(e));
+            return new Reply(Reply.UNUSABLE, "", MistakesPage.of(e.problems()).text());
         } catch (Throwable e) {
             // Whatever goes wrong here must never look like a verdict.
             return new Reply(Reply.FAULT, "", fault(e));
@@ -59,10 +60,21 @@ public final class Main {
             }
             order = (Order) read;
         }
-        return switch (order.command()) {
-            case REVIEW -> Review.run(order);
-            case WHY -> Why.run(order);
-        };
+        try (UnitSystem.Scope units = units(order).open()) {
+            return switch (order.command()) {
+                case REVIEW -> Review.run(order);
+                case SHEET -> BenchSheet.run(order);
+                case WHY -> Why.run(order);
+                case NEW -> New.run(order);
+                case COMPLETION -> Completion.run(order);
+            };
+        }
+    }
+
+    /** The units to print in. What other programs read does not depend on what somebody likes to read. */
+    private static UnitSystem units(Order order) throws WrongUse {
+        String word = Review.oneOf("--units", order.word("--units", UnitSystem.METRIC.word()), UnitSystem.words());
+        return order.word("--as", "text").equals("json") ? UnitSystem.METRIC : UnitSystem.of(word);
     }
 
     /** Name of the tool and of its rule base with its date. */
@@ -75,20 +87,6 @@ public final class Main {
     private static String wrongUse(WrongUse e) {
         Paper page = new Paper().hanging("bayproof: ", 4, e.getMessage());
         return e.fix().isEmpty() ? page.text() : page.hanging("    ", e.fix()).text();
-    }
-
-    /** Every mistake with its place, what is wrong and what to write, and how many there are. */
-    private static String problems(UnusableInput input) {
-        Paper page = new Paper();
-        for (Problem problem : input.problems()) {
-            page.hanging("", 4, problem.at() + ": " + problem.what());
-            if (!problem.fix().isEmpty()) {
-                page.hanging("    ", problem.fix());
-            }
-        }
-        int count = input.problems().size();
-        page.line(Plain.count(count, "mistake") + ". Nothing was judged.");
-        return page.text();
     }
 
     private static String fault(Throwable thrown) {

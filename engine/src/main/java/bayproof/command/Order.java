@@ -43,10 +43,11 @@ record Order(Command command, String subject, Map<String, List<String>> options)
             }
             String word = "";
             if (option.takesWord()) {
-                if (equals < 0 && (i + 1 == arguments.length || arguments[i + 1].startsWith("-"))) {
+                boolean bare = equals < 0 && (i + 1 == arguments.length || arguments[i + 1].startsWith("-"));
+                if (bare && option.wordNeeded()) {
                     return null;
                 }
-                word = equals < 0 ? arguments[++i] : argument.substring(equals + 1);
+                word = bare ? "" : equals < 0 ? arguments[++i] : argument.substring(equals + 1);
             }
             List<String> words = options.computeIfAbsent(option.name(), any -> new ArrayList<>());
             words.add(word);

@@ -197,7 +197,8 @@ final class Review {
         return values[known.indexOf(oneOf(option, given, known))];
     }
 
-    private static String oneOf(String option, String given, List<String> known) throws WrongUse {
+    /** A word that must be one of those an option takes. */
+    static String oneOf(String option, String given, List<String> known) throws WrongUse {
         if (!known.contains(given)) {
             throw new WrongUse(option + " takes " + String.join(", ", known) + ", not \"" + given + "\".",
                     Nearest.suggestion(given, known, ""));

@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import picocli.AutoComplete;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.Model.CommandSpec;
@@ -28,14 +29,21 @@ final class Usage {
         }
         spec.usageMessage().synopsisSubcommandLabel("COMMAND").footer("",
                 "Where to start:",
-                "  bayproof review cases/street-show/plan.yaml     a plan in which all holds",
+                "  bayproof new my-job --from=one-amplifier        a job of your own to change",
+                "  bayproof review my-job/plan.yaml                what is wrong or still open",
                 "  bayproof review --help                          how to read the answer",
                 "  bayproof why                                    what the rules ask for",
+                "  bayproof completion --help                      words by the Tab key",
                 "",
                 "A plan of ten lines (battery, main fuse and its distance, cable size and",
                 "length, amplifier, speakers, ground) is enough for a useful \"no\".");
         top = new CommandLine(spec);
         top.setUsageHelpWidth(WIDTH);
+    }
+
+    /** The help page of a command. */
+    String help(Command command) {
+        return help(top.getSubcommands().get(command.word()));
     }
 
     /**
@@ -70,6 +78,11 @@ final class Usage {
         return command.isUsageHelpRequested() ? Reply.answer(help(command.commandSpec().commandLine())) : order(command);
     }
 
+    /** A script for bash that completes every command and option. */
+    String completionScript() {
+        return AutoComplete.bash(top.getCommandName(), top);
+    }
+
     private static Order order(ParseResult line) {
         Command command = Command.of(line.commandSpec().name());
         Map<String, List<String>> options = new TreeMap<>();
@@ -92,11 +105,23 @@ final class Usage {
                 spec.addOption(builder.paramLabel(option.label()).type(List.class).auxiliaryTypes(String.class).arity("1").build());
                 continue;
             }
-            spec.addOption(option.takesWord() ? builder.paramLabel(option.label()).type(String.class).arity("1").build()
+            if (option.takesWord() && !option.wordNeeded()) {
+                builder.fallbackValue("");
+            }
+            spec.addOption(option.takesWord() ? builder.paramLabel(option.label()).type(String.class).arity(option.wordNeeded() ? "1" : "0..1").build()
                     : builder.type(boolean.class).arity("0").build());
         }
         Map<String, String> status = new LinkedHashMap<>();
-        status.put(" " + Reply.CLEAR, command == Command.REVIEW ? "Nothing that is due counts against the plan." : "The question was answered.");
+        status.put(" " + Reply.CLEAR, switch (command) {
+            case REVIEW -> "Nothing that is due counts against the plan.";
+            case WHY -> "The question was answered.";
+            case NEW -> "Written, or listed.";
+            case COMPLETION -> "The script was printed.";
+            case SHEET -> "Printed, and no STOP stands open. With --filled: every pin that the plan joins fits.";
+        });
+        if (command == Command.SHEET) {
+            status.put(" " + Reply.COUNTS, "Printed, and a STOP stands open. With --filled: a pin does not fit, or one that the plan joins is not shown.");
+        }
         if (command == Command.REVIEW) {
             status.put(" " + Reply.COUNTS, "Something does: broken or not shown, of the gates judged, at or above the weight asked for. "
                     + "Of a parts book or vehicle sheet alone: data is missing.");
@@ -126,12 +151,43 @@ final class Usage {
                 "Narrowing (--topic, --item, --zone) changes what is shown, never the answer, the",
                 "counts or the exit status: those come from everything that is due. An option",
                 "given twice shows both; different options show what meets each of them."};
+            case SHEET -> new String[] {"",
+                "What nobody measured or wrote is a blank, never a figure. While a STOP stands",
+                "open the first lines say so.",
+                "",
+                "Examples:",
+                "  bayproof sheet plan.yaml",
+                "  bayproof sheet plan.yaml --as=markdown --to=wall     sheet and fuse labels",
+                "  bayproof sheet plan.yaml --as=csv --to=tables",
+                "  bayproof sheet plan.yaml --pins --as=csv --to=form   a form to fill in",
+                "  bayproof sheet plan.yaml --pins --filled=form/pin-form.csv",
+                "  bayproof sheet plan.yaml --put-back"};
             case WHY -> new String[] {"",
                 "Examples:",
                 "  bayproof why",
                 "  bayproof why fuse-near-battery",
                 "  bayproof why fuse-near-battery --in=plan.yaml",
-                "  bayproof why --limit=fuse-distance-bare"};
+                "  bayproof why --limit=fuse-distance-bare",
+                "  bayproof why --source=\"33 CFR 183.455\"",
+                "  bayproof why --mistake=grommet                what goes wrong with grommets",
+                "  bayproof why --coverage --topic=grounds       what is asked, and who judges it"};
+            case NEW -> new String[] {"",
+                "Begin with an example that is near your job:",
+                "  bayproof new --list",
+                "  bayproof new my-job --from=one-amplifier",
+                "  bayproof review my-job/plan.yaml       what is wrong, and what to find out",
+                "Then change plan.yaml and vehicle.yaml in my-job with any text editor and review",
+                "again. What says unknown is asked for; data of your own parts goes into",
+                "parts.yaml. For scripts: --no-questions, or --wish=seats=none and the like.",
+                "",
+                "Begin with the vehicle, on paper or on the phone:",
+                "  bayproof new --vehicle=blue-van > blue-van.md",
+                "  bayproof new --vehicle=blue-van --survey=blue-van.md    writes blue-van.yaml",
+                "  bayproof new my-job --vehicle-from=blue-van.yaml"};
+            case COMPLETION -> new String[] {"",
+                "In bash, for this session:   source <(bayproof completion)",
+                "In zsh:                     source <(bayproof completion zsh)",
+                "For every session, add that line to ~/.bashrc or ~/.zshrc."};
         };
     }
 

@@ -1,11 +1,11 @@
 package bayproof.facts;
 
+import bayproof.facts.WindowedValue.Result;
 import bayproof.read.Run;
 import bayproof.units.Dimension;
+import bayproof.vocabulary.Need;
 import bayproof.vocabulary.Shown;
-import bayproof.vocabulary.Windows;
 import java.util.OptionalDouble;
-import java.util.function.Supplier;
 
 /** The current each run may carry where it lies. */
 final class Ampacities {
@@ -15,34 +15,40 @@ final class Ampacities {
         this.model = model;
     }
 
-    /** Ampacity of a run where it lies; a window where nobody named its metal. */
+    /** Ampacity of a run where it lies; a window where nobody named its metal, its insulation or where it lies. */
     Shown<Double> of(Run run) {
-        return run.size().with(model.insulationCelsius(run), (size, insulation) -> insulation)
-                .with(model.ambientCelsius(run), (insulation, ambient) -> new double[] {insulation, ambient})
-                .then(heat -> of(run, heat[0], heat[1]));
+        return run.size().then(size -> of(run, size));
     }
 
-    private Shown<Double> of(Run run, double insulationCelsius, double ambientCelsius) {
-        String size = run.size().orElse("");
-        OptionalDouble copper = model.conductors().ampacityAmperes(size, run.metal().orElse("copper"), insulationCelsius, ambientCelsius);
-        if (copper.isEmpty()) {
-            return new Shown.Collapsed<>("there is no published current for " + size + " with "
-                    + Model.print(insulationCelsius, Dimension.TEMPERATURE) + " insulation");
-        }
-        Supplier<String> calculation = () -> size + ", " + run.metal().orElse("metal not named") + ", " + Model.print(insulationCelsius, Dimension.TEMPERATURE)
-                + " insulation, hottest zone " + Model.print(ambientCelsius, Dimension.TEMPERATURE) + " (33 CFR 183.425 Table 5)";
-        if (copper.getAsDouble() == 0) {
-            return new Shown.Collapsed<>(run.id() + " may carry no current at all: the hottest zone it passes, "
-                    + Model.print(ambientCelsius, Dimension.TEMPERATURE) + ", uses up its " + Model.print(insulationCelsius, Dimension.TEMPERATURE)
-                    + " insulation");
-        }
-        if (run.metal().isGiven()) {
-            return Shown.of(copper.getAsDouble(), calculation);
-        }
+    private Shown<Double> of(Run run, String size) {
         Corner bad = Corner.bad(model.job.limits(), Question.AMPACITY);
         Corner good = Corner.good(model.job.limits(), Question.AMPACITY);
-        double low = copper.getAsDouble() * bad.window("clad-ampacity", run.path() + ".metal");
-        double high = copper.getAsDouble() * good.window("clad-ampacity", run.path() + ".metal");
-        return new Shown.Assumed<>(low, high, Windows.unweighed(bad.windows()), calculation);
+        Result atBad = amperes(run, size, bad);
+        Result atGood = amperes(run, size, good);
+        if (atBad.collapse() != null && atGood.collapse() == null) {
+            return Shown.missing(bad.windows().stream()
+                    .map(window -> new Need(window.path(), model.limit(window.limit()).says(), run.at())).toList());
+        }
+        return WindowedValue.of(bad, good, atBad, atGood,
+                window -> amperes(run, size, Corner.relieved(model.job.limits(), Question.AMPACITY, window)));
+    }
+
+    private Result amperes(Run run, String size, Corner corner) {
+        double insulation = corner.orWindow(model.insulationCelsius(run), "insulation-class");
+        double ambient = corner.orWindow(model.ambientCelsius(run), "ambient-anywhere");
+        double metal = run.metal().isGiven() ? 1 : corner.window("clad-ampacity", run.path() + ".metal");
+        OptionalDouble copper = model.conductors().ampacityAmperes(size, run.metal().orElse("copper"), insulation, ambient);
+        if (copper.isEmpty()) {
+            return new Result(Double.NaN, "there is no published current for " + size + " with "
+                    + Model.print(insulation, Dimension.TEMPERATURE) + " insulation", null);
+        }
+        if (copper.getAsDouble() == 0) {
+            return new Result(Double.NaN, run.id() + " may carry no current at all: the hottest zone it passes, "
+                    + Model.print(ambient, Dimension.TEMPERATURE) + ", uses up its " + Model.print(insulation, Dimension.TEMPERATURE)
+                    + " insulation", null);
+        }
+        return new Result(copper.getAsDouble() * metal, null, () -> size + ", " + run.metal().orElse("metal not named") + ", "
+                + Model.print(insulation, Dimension.TEMPERATURE) + " insulation, hottest zone " + Model.print(ambient, Dimension.TEMPERATURE)
+                + " (33 CFR 183.425 Table 5)");
     }
 }

@@ -34,6 +34,7 @@ public record FactBook(List<Fact> facts, Numbers numbers) {
         new TerminationFacts(model).collect(facts::add);
         new MountFacts(model).collect(facts::add);
         new WorkFacts(model).collect(facts::add);
+        new WishFacts(model).collect(facts::add);
         return new FactBook(List.copyOf(facts), model.numbers);
     }
 }

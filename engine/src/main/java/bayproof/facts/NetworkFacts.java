@@ -127,7 +127,7 @@ final class NetworkFacts {
             }
             OperatingPoint point = (OperatingPoint) solution;
             for (Item item : networks.get(state).powered()) {
-                if (SupplyNetwork.isDown(point, item) && hangs.test(item)) {
+                if (networks.get(state).isDown(point, item) && hangs.test(item)) {
                     return new Result(Double.NaN, "no working state " + when + ": " + item.id() + " gets less than it needs to run", null);
                 }
             }
@@ -143,7 +143,7 @@ final class NetworkFacts {
                 return new Result(Double.NaN, "no working state " + when + ": " + none.reason(), null);
             }
             OperatingPoint point = (OperatingPoint) solution;
-            if (SupplyNetwork.isDown(point, item)) {
+            if (networks.get(state).isDown(point, item)) {
                 return new Result(Double.NaN, "no working state " + when + ": " + item.id() + " gets "
                         + SupplyNetwork.volts(point.voltsAcross(item.id() + ".supply", item.id() + ".ground"))
                         + ", less than it needs to run", null);
@@ -254,7 +254,7 @@ final class NetworkFacts {
         }
         OperatingPoint point = (OperatingPoint) solution;
         for (Item item : network.powered()) {
-            if (SupplyNetwork.isDown(point, item)) {
+            if (network.isDown(point, item)) {
                 return new Result(Double.NaN, "no working state charging idle, normal programme: " + item.id() + " gets less than it needs to run", null);
             }
         }

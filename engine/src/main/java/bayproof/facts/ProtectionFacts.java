@@ -285,7 +285,7 @@ final class ProtectionFacts {
         if (ampacity instanceof Shown.Given<Double> given) {
             model.numbers.put(run.path() + ".ampacity", given.value(), Dimension.CURRENT, given.calculation());
         } else if (ampacity instanceof Shown.Assumed<Double> assumed) {
-            model.numbers.put(run.path() + ".ampacity", assumed.bad(), Dimension.CURRENT, () -> assumed.calculation().get() + ", worst metal");
+            model.numbers.put(run.path() + ".ampacity", assumed.bad(), Dimension.CURRENT, () -> assumed.calculation().get() + ", every window at its bad end");
         }
     }
 

@@ -9,6 +9,10 @@ import java.util.Map;
 enum Question {
     /** Volts lost on the way to an item: bad is high resistance, a low source and a hungry load. */
     DROP(Map.ofEntries(
+            Map.entry("ambient-anywhere", End.HIGH),
+            Map.entry("amplifier-idle-draw", End.HIGH),
+            Map.entry("cut-off-volts", End.HIGH),
+            Map.entry("factory-strap", End.HIGH),
             Map.entry("conductor-metal", End.HIGH),
             Map.entry("conductor-warming", End.HIGH),
             Map.entry("joint-resistance", End.HIGH),
@@ -26,6 +30,10 @@ enum Question {
      * limit draws the more the higher that battery holds its output.
      */
     BALANCE(Map.ofEntries(
+            Map.entry("ambient-anywhere", End.HIGH),
+            Map.entry("amplifier-idle-draw", End.HIGH),
+            Map.entry("cut-off-volts", End.HIGH),
+            Map.entry("factory-strap", End.HIGH),
             Map.entry("conductor-metal", End.HIGH),
             Map.entry("conductor-warming", End.HIGH),
             Map.entry("joint-resistance", End.HIGH),
@@ -43,8 +51,8 @@ enum Question {
     MOST_CHARGE(Map.of("alternator-set-point", End.HIGH)),
     /** What charges a battery at the least: bad is a low set point. */
     LEAST_CHARGE(Map.of("alternator-set-point", End.LOW)),
-    /** What a conductor may carry: bad is poor metal. */
-    AMPACITY(Map.of("clad-ampacity", End.LOW));
+    /** What a conductor may carry: bad is poor metal, poor insulation and heat. */
+    AMPACITY(Map.of("clad-ampacity", End.LOW, "insulation-class", End.LOW, "ambient-anywhere", End.HIGH));
 
     /** One end of a window. */
     enum End {

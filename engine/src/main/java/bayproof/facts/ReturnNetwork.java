@@ -68,7 +68,7 @@ final class ReturnNetwork {
         }
         OperatingPoint point = (OperatingPoint) solution;
         for (Item item : concerned) {
-            if (SupplyNetwork.isDown(point, item)) {
+            if (networks.get(state).isDown(point, item)) {
                 return new Result(Double.NaN, "no working state " + when + ": " + item.id() + " gets less than it needs to run", null);
             }
         }

@@ -113,6 +113,9 @@ final class SignalFacts {
         Shown<Double> arrives = arrives(output);
         Shown<Double> decibels = asked.with(arrives, Levels::decibels).then(value -> Shown.of(value, () -> "20 log10("
                 + Model.print(asked.orElse(0.0), Dimension.VOLTAGE) + " / " + Model.print(arrives.orElse(0.0), Dimension.VOLTAGE) + ")"));
+        note("settings." + terminal + ".target", target, Dimension.VOLTAGE, () -> "as planned, tone " + Model.print(tone.orElse(0.0), Dimension.FREQUENCY)
+                + ", " + Model.print(level.orElse(0.0), Dimension.LEVEL) + " against full scale, speakers off");
+        note("settings." + terminal + ".tone", tone, Dimension.FREQUENCY, () -> "as planned");
         note("settings." + terminal + ".gain-needed", decibels, Dimension.LEVEL, null);
         note("settings." + terminal + ".room", full.with(asked, Levels::decibels), Dimension.LEVEL, () -> "20 log10(volts at rated power / volts asked for at full scale)");
         note("settings." + terminal + ".full-volts", full, Dimension.VOLTAGE, null);

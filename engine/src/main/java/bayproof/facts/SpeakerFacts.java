@@ -6,6 +6,7 @@ import bayproof.read.Item;
 import bayproof.read.Plan;
 import bayproof.units.Dimension;
 import bayproof.vocabulary.Fact;
+import bayproof.vocabulary.Kleene;
 import bayproof.vocabulary.Knob;
 import bayproof.vocabulary.Need;
 import bayproof.vocabulary.OutputLoad;
@@ -60,7 +61,7 @@ final class SpeakerFacts {
 
     private OutputLoad unwired(Item item, String ask) {
         Shown<Double> missing = Shown.missing(new Need("speaker-wiring", ask, item.at()));
-        return new OutputLoad(item.path(), item.at(), false, missing, missing, null);
+        return new OutputLoad(item.path(), item.at(), false, missing, missing.map(x -> true), missing, null);
     }
 
     private OutputLoad load(Item.Amplifier amplifier, Plan.Wiring wiring) {
@@ -69,9 +70,8 @@ final class SpeakerFacts {
         if (load instanceof Shown.Given<Double> given) {
             model.numbers.put(wiring.path() + ".load", given.value(), Dimension.RESISTANCE, given.calculation());
         }
-        Shown<Double> reached = load.with(cabled(wiring), (ohms, yes) -> ohms)
-                .with(channelExists(amplifier, wiring, bridged), (ohms, yes) -> ohms);
-        return new OutputLoad(wiring.path(), wiring.at(), bridged, reached,
+        Shown<Boolean> reached = Kleene.and(cabled(wiring), channelExists(amplifier, wiring, bridged));
+        return new OutputLoad(wiring.path(), wiring.at(), bridged, load, reached,
                 bridged ? amplifier.minimumLoadBridgedOhms() : amplifier.minimumLoadOhms(), rewire(wiring));
     }
 

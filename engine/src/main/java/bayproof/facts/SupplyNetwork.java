@@ -4,6 +4,8 @@ import bayproof.graph.Link;
 import bayproof.graph.WiringGraph;
 import bayproof.read.Item;
 import bayproof.read.Run;
+import bayproof.solve.Converter;
+import bayproof.solve.ConverterSolver;
 import bayproof.solve.Load;
 import bayproof.solve.Network;
 import bayproof.solve.OperatingPoint;
@@ -15,6 +17,7 @@ import bayproof.vocabulary.Need;
 import bayproof.vocabulary.Shown;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -26,9 +29,6 @@ final class SupplyNetwork {
     private static final String RAILS = ".rails";
     private static final String OWN_LOAD = "own load";
     private static final String INPUT = ".input";
-    /** Output and input of a converter meet only through the returns they share, so a few rounds settle them. */
-    private static final int MOST_ROUNDS = 40;
-    private static final double SETTLED = 1e-9;
 
     private final Model model;
     private final Amplifiers amplifiers;
@@ -36,9 +36,10 @@ final class SupplyNetwork {
     private final State state;
     private final List<Item.Battery> batteries;
     private final List<Item> powered = new ArrayList<>();
-    private final List<Item.Converter> converters = new ArrayList<>();
     /** Share of an amplifier's power that its unregulated supply brings, by id. */
     private final Map<String, Double> unregulated = new HashMap<>();
+    private final List<Converter> converters = new ArrayList<>();
+    private final Map<Item, Double> unseenCutOffs = new IdentityHashMap<>();
     private Network network;
 
     SupplyNetwork(Model model, Amplifiers amplifiers, Corner corner, State state) {
@@ -59,6 +60,9 @@ final class SupplyNetwork {
         String negative = batteries.get(0).id() + ".negative";
         Network.Builder builder = new Network.Builder(negative);
         branches(builder);
+        if (strapUnseen()) {
+            strap(builder, negative);
+        }
         sources(builder, positive, negative);
         for (Item item : model.job.items().values()) {
             if (item.hasTerminal("supply")) {
@@ -98,11 +102,25 @@ final class SupplyNetwork {
         }
     }
 
+    /** Whether nobody has looked at the vehicle yet: its own strap from the battery to the body is there all the same. */
+    private boolean strapUnseen() {
+        return !model.job.vehicleNamed() && batteries.stream().noneMatch(battery -> model.joined(battery.id() + ".negative", WiringGraph.BODY));
+    }
+
+    private void strap(Network.Builder builder, String negative) {
+        if (model.wiring.links().stream().anyMatch(link -> link.from().equals(WiringGraph.BODY) || link.to().equals(WiringGraph.BODY))) {
+            double ohms = corner.window("factory-strap", "supply.links");
+            if (corner.isWhole()) {
+                builder.branch("strap", WiringGraph.BODY, negative, ohms);
+            }
+        }
+    }
+
     /** Resistance of a run with the joint at each of its ends. */
     private double runOhms(Run run) {
         String size = corner.givenOrNull(run.size());
         double length = corner.given(model.lengthMetres(run));
-        double ambient = corner.given(model.ambientCelsius(run));
+        double ambient = corner.orWindow(model.ambientCelsius(run), "ambient-anywhere");
         double metal = 1;
         String name = run.metal().orElse("copper");
         if (!run.metal().isGiven()) {
@@ -153,7 +171,7 @@ final class SupplyNetwork {
     private void converter(Network.Builder builder, Item.Converter converter) {
         double volts = corner.given(converter.setVolts());
         double limit = corner.given(converter.limitAmperes());
-        corner.given(converter.efficiency());
+        double efficiency = corner.given(converter.efficiency());
         for (String terminal : List.of(".in", ".out")) {
             if (batteries.stream().noneMatch(battery -> model.joined(converter.id() + terminal, battery.id() + ".positive"))) {
                 corner.need(new Need("runs", "the run that joins " + converter.id() + terminal + " to a battery", converter.at()));
@@ -165,7 +183,7 @@ final class SupplyNetwork {
         if (corner.isWhole()) {
             builder.regulated(converter.id(), converter.id() + ".out", converter.id() + ".common", volts, limit);
             builder.constantPower(converter.id() + INPUT, converter.id() + ".in", converter.id() + ".common", 0, 0);
-            converters.add(converter);
+            converters.add(new Converter(converter.id(), converter.id() + INPUT, efficiency));
         }
     }
 
@@ -191,12 +209,13 @@ final class SupplyNetwork {
         if (battery == null) {
             corner.need(new Need("runs", "the run that feeds " + supply, item.at()));
         }
-        if (!model.joined(ground, (battery == null ? batteries.get(0) : battery).id() + ".negative")) {
+        if (!model.joined(ground, (battery == null ? batteries.get(0) : battery).id() + ".negative")
+                && !(strapUnseen() && model.joined(ground, WiringGraph.BODY))) {
             corner.need(new Need("runs", "the way back from " + ground + " to the battery's negative post", item.at()));
         }
-        double idle = corner.given(item instanceof Item.Amplifier amplifier ? amplifier.idleAmperes() : drawAmperes(item));
-        // At a start the volts that are left are the question; an item that lets go does not answer it.
-        double cutOff = state == State.CRANKING ? 0 : corner.given(((Item.Powered) item).minimumVolts());
+        double idle = item instanceof Item.Amplifier amplifier ? corner.orWindow(amplifier.idleAmperes(), "amplifier-idle-draw")
+                : corner.given(drawAmperes(item));
+        double cutOff = cutOffVolts(item);
         if (item instanceof Item.Amplifier amplifier) {
             double watts = amplifiers.supplyWatts(amplifier, 1, corner);
             double regulated = amplifiers.regulatedShare(amplifier, corner);
@@ -211,6 +230,20 @@ final class SupplyNetwork {
         if (corner.isWhole()) {
             builder.constantCurrent(item.id() + IDLE, supply, ground, idle, cutOff);
         }
+    }
+
+    /**
+     * Volts below which an item lets go. Where nobody gave them it draws on whatever it gets, so that the others are not
+     * freed of its current, and is judged by the window afterwards.
+     */
+    private double cutOffVolts(Item item) {
+        Shown<Double> least = ((Item.Powered) item).minimumVolts();
+        // At a start the volts that are left are the question; an item that lets go does not answer it.
+        if (state == State.CRANKING || least.isGiven()) {
+            return state == State.CRANKING ? 0 : least.orElse(0.0);
+        }
+        unseenCutOffs.put(item, corner.orWindow(least, "cut-off-volts"));
+        return 0;
     }
 
     private static Shown<Double> drawAmperes(Item item) {
@@ -242,26 +275,7 @@ final class SupplyNetwork {
                         : new Load.ConstantPower(power.id(), power.positive(), power.negative(), watts, power.cutOffVolts()));
             }
         }
-        Network loaded = network.withLoads(changed);
-        Solution solution = Solver.solve(loaded);
-        for (int round = 0; round < MOST_ROUNDS && !converters.isEmpty() && solution instanceof OperatingPoint point; round++) {
-            List<Load> inputs = new ArrayList<>();
-            boolean settled = true;
-            for (Item.Converter converter : converters) {
-                Load.ConstantPower before = (Load.ConstantPower) loaded.loads().stream()
-                        .filter(load -> load.id().equals(converter.id() + INPUT)).findFirst().orElseThrow();
-                double watts = point.sourceAmperes(converter.id()) * point.voltsAcross(converter.id() + ".out", converter.id() + ".common")
-                        / converter.efficiency().orElse(1.0);
-                settled &= Math.abs(watts - before.watts()) <= SETTLED * Math.max(1, watts);
-                inputs.add(new Load.ConstantPower(before.id(), before.positive(), before.negative(), watts, 0));
-            }
-            if (settled) {
-                return solution;
-            }
-            loaded = loaded.withLoads(inputs);
-            solution = Solver.solve(loaded);
-        }
-        return solution;
+        return ConverterSolver.solve(network.withLoads(changed), converters);
     }
 
     /** The battery that an item's feed leads to; null where there is none. */
@@ -280,8 +294,9 @@ final class SupplyNetwork {
     }
 
     /** Whether an item shuts down at this point. */
-    static boolean isDown(OperatingPoint point, Item item) {
-        return point.belowCutOff().contains(item.id()) || point.belowCutOff().contains(item.id() + IDLE);
+    boolean isDown(OperatingPoint point, Item item) {
+        return point.belowCutOff().contains(item.id()) || point.belowCutOff().contains(item.id() + IDLE)
+                || unseenCutOffs.containsKey(item) && point.voltsAcross(item.id() + ".supply", item.id() + ".ground") < unseenCutOffs.get(item);
     }
 
     double itemAmperes(OperatingPoint point, Item item) {

@@ -18,10 +18,12 @@ import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
@@ -75,6 +77,8 @@ final class Binder {
 
     private final Problems problems;
     private final Readings readings;
+    /** Values that a decimal comma cut in two: told once. */
+    private final Set<At> cutByComma = new HashSet<>();
 
     Binder(Problems problems, Readings readings) {
         this.problems = problems;
@@ -142,12 +146,29 @@ final class Binder {
         }
     }
 
-    private void refuseUnknownKeys(MapTree map, List<String> known, String... extra) {
+    private void refuseUnknownKeys(MapTree map, List<String> fields, String... extra) {
+        List<String> known = new ArrayList<>(fields);
+        known.addAll(List.of(extra));
+        Entry before = null;
         for (Entry entry : map.entries().values()) {
-            if (!known.contains(entry.key()) && !List.of(extra).contains(entry.key())) {
-                problems.unknown(entry.keyAt(), "a key that is known here", entry.key(), known);
+            if (!known.contains(entry.key())) {
+                if (isCutByComma(before, entry)) {
+                    String whole = ((ScalarTree) before.value()).text() + "," + entry.key();
+                    cutByComma.add(before.value().at());
+                    problems.add(before.value().at(), "\"" + whole + "\" has a comma, which ends a value here.",
+                            "Write a decimal point: \"" + whole.replace(',', '.') + "\".");
+                } else {
+                    problems.unknown(entry.keyAt(), "a key that is known here", entry.key(), known);
+                }
             }
+            before = entry;
         }
+    }
+
+    /** Whether a decimal comma cut a value in two: YAML takes what follows it for a key of its own. */
+    private static boolean isCutByComma(Entry before, Entry entry) {
+        return before != null && before.value() instanceof ScalarTree number && number.text().matches("[+-]?[0-9]+")
+                && entry.key().matches("[0-9]+\\s*[^0-9\\s].*") && entry.value() instanceof ScalarTree nothing && nothing.isEmpty();
     }
 
     private static String last(String path) {
@@ -275,7 +296,7 @@ final class Binder {
                         "Use a size that is made, such as 8 AWG or 10 mm2.");
                 return null;
             } catch (UnitException e) {
-                problems.add(scalar.at(), "\"" + scalar.text() + "\" is not a cable size.", e.getMessage());
+                problems.add(scalar.at(), e.what(), e.fix());
                 return null;
             }
         }
@@ -290,6 +311,9 @@ final class Binder {
     }
 
     private Double quantity(ScalarTree scalar, Field field) {
+        if (cutByComma.contains(scalar.at())) {
+            return null;
+        }
         try {
             double si = Units.parse(scalar.text(), field.in()).si();
             return isPlausible(si, scalar, field) ? si : null;

@@ -88,7 +88,7 @@ public final class JobFiles {
 
     /** A file with the table that stands apart in place of its name, so that nothing further on knows of tables. */
     private static MapTree withTable(Path path, MapTree file, String key, Collection<? extends Class<?>> rows, Problems problems) {
-        if (!(file.get(key) instanceof ScalarTree name) || !name.text().toLowerCase(Locale.ROOT).endsWith(".csv")) {
+        if (!(file.get(key) instanceof ScalarTree name) || !isTable(name.text())) {
             return file;
         }
         Path beside = beside(path, name, problems);
@@ -140,12 +140,32 @@ public final class JobFiles {
         if (beside == null) {
             return empty(name.at());
         }
-        MapTree book = withTable(beside, read(beside, beside.toString(), "parts", problems), "parts", Item.KINDS.values(), problems);
+        MapTree book = wholeBook(beside, problems);
         Tree parts = book.get("parts");
         if (parts != null && !(parts instanceof MapTree) && !(parts instanceof ScalarTree scalar && scalar.isEmpty())) {
             problems.add(parts.at(), "\"parts\" must be a group of names, not " + parts.noun() + ".", "");
         }
         return book;
+    }
+
+    /** A parts book: a file of its own, one that names a table, or the table alone. */
+    static MapTree wholeBook(Path path, Problems problems) {
+        String name = path.toString();
+        if (!isTable(name)) {
+            return withTable(path, read(path, name, "parts", problems), "parts", Item.KINDS.values(), problems);
+        }
+        try {
+            MapTree parts = CsvReader.read(path, name, Item.KINDS.values());
+            return new MapTree(Map.of("parts", new Entry("parts", parts.at(), parts)), parts.at());
+        } catch (UnusableInput e) {
+            problems.addAll(e);
+            return empty(new At(name, 1, 1));
+        }
+    }
+
+    /** Whether a file of that name is a table. */
+    static boolean isTable(String name) {
+        return name.toLowerCase(Locale.ROOT).endsWith(".csv");
     }
 
     static void checkHead(MapTree tree, String kind, Problems problems) {

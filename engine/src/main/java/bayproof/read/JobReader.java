@@ -17,12 +17,17 @@ import java.util.TreeSet;
 /** Binds the files of a job to records and checks that every name that one value refers to exists. */
 public final class JobReader {
     static final List<String> BOOK_KEYS = List.of("bayproof", "kind", "version", "date", "parts");
+    /** Keys that are read beside those of the records. */
+    private static final String[] BESIDE_PLAN = {"bayproof", "kind", "items", "pass-throughs"};
+    private static final String[] BESIDE_SHEET = {"bayproof", "kind", "pass-throughs"};
 
     private final Problems problems = new Problems();
     private final Readings readings = new Readings();
     private final Binder binder = new Binder(problems, readings);
     private final JobFiles files;
     private final Map<String, Item> items = new LinkedHashMap<>();
+    /** Items that are written but could not be read: a mistake of their own, told once. */
+    private final Set<String> unread = new HashSet<>();
     private final Map<String, Run> runs = new LinkedHashMap<>();
     private final Map<String, Vehicle.PassThrough> passThroughs = new LinkedHashMap<>();
     private final Map<String, Item.Harness> book = new LinkedHashMap<>();
@@ -52,8 +57,8 @@ public final class JobReader {
         checkKeys(files.tree("limits"), List.of("bayproof", "kind", "limits"));
         checkKeys(files.tree("parts"), BOOK_KEYS);
         readReadings();
-        Plan plan = binder.group(Plan.class, planTree, "", planTree.at(), "bayproof", "kind", "items", "pass-throughs");
-        vehicle = binder.group(Vehicle.class, withoutSources(vehicleTree), "", vehicleTree.at(), "bayproof", "kind", "pass-throughs");
+        Plan plan = binder.group(Plan.class, planTree, "", planTree.at(), BESIDE_PLAN);
+        vehicle = binder.group(Vehicle.class, withoutSources(vehicleTree), "", vehicleTree.at(), BESIDE_SHEET);
         if (vehicleTree.get("supply") instanceof MapTree supply) {
             readItems(supply.get("sources"), "supply.sources");
         }
@@ -65,10 +70,17 @@ public final class JobReader {
         Job job = new Job(plan, vehicle, !vehicleTree.entries().isEmpty(), Collections.unmodifiableMap(items),
                 Collections.unmodifiableMap(runs), Collections.unmodifiableMap(passThroughs),
                 Collections.unmodifiableMap(book), limits, planTree.at());
-        new References(job, problems).check();
-        readings.checkAllUsed(problems);
+        // Behind a key nobody knows may stand what everything else names: only the key is a mistake then.
+        if (!hasStrayKey(planTree, Plan.class, BESIDE_PLAN) && !hasStrayKey(vehicleTree, Vehicle.class, BESIDE_SHEET)) {
+            new References(job, unread, problems).check();
+            readings.checkAllUsed(unread, problems);
+        }
         problems.throwIfAny();
         return job;
+    }
+
+    private static boolean hasStrayKey(MapTree tree, Class<?> type, String... beside) {
+        return tree.entries().keySet().stream().anyMatch(key -> !Binder.keysOf(type).contains(key) && !List.of(beside).contains(key));
     }
 
     private void checkKeys(MapTree tree, List<String> known) {
@@ -110,7 +122,9 @@ public final class JobReader {
                         "Use lower-case letters, digits and hyphens, such as amp-front.");
             }
             Item item = item(entry, path);
-            if (item != null && items.putIfAbsent(entry.key(), item) != null) {
+            if (item == null) {
+                unread.add(entry.key());
+            } else if (items.putIfAbsent(entry.key(), item) != null) {
                 problems.add(entry.keyAt(), "\"" + entry.key() + "\" names a source of the vehicle sheet as well.",
                         "Choose another name.");
             }

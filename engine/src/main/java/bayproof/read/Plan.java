@@ -22,6 +22,7 @@ public record Plan(@Field(key = "job", says = "the job") Head job,
                    @Field(key = "buses", says = "data buses the job joins") Map<String, BusUse> buses,
                    @Field(key = "signal-ground", says = "where the signal ground of the audio chain meets the body") Shown<String> signalGround,
                    @Field(key = "parked", says = "time the vehicle is to stand and still start", in = Dimension.TIME) Shown<Double> parkedSeconds,
+                   @Field(key = "wishes", says = "what the customer wished") Map<String, Wish> wishes,
                    @Field(key = "shop-tools", says = "tools at hand") Shown<List<String>> shopTools) {
 
     /** One step of the work. */
@@ -44,6 +45,16 @@ public record Plan(@Field(key = "job", says = "the job") Head job,
                         @Field(key = "fused", says = "whether a fuse guards it at its source", words = {"yes", "no"}) Shown<String> fused,
                         @Field(key = "decision", says = "what becomes of it", words = {"keep", "remove", "make-safe", "leave-and-note"})
                         Shown<String> decision) {
+    }
+
+    /** Something the customer wished. */
+    public record Wish(String id, String path, At at,
+                       @Field(key = "want", says = "what the customer wishes, in their words; nothing is none") Shown<String> want,
+                       @Field(key = "checked-by", says = "what checks the wish; until then nobody will check this", words = {"rule", "reading",
+                           "signature", "nobody"}) Shown<String> checkedBy,
+                       @Field(key = "with", says = "rule, instrument or person that checks the wish") Shown<String> with,
+                       @Field(key = "kept", says = "what became of the wish", words = {"met", "changed-with-consent", "not-met"})
+                       Shown<String> kept) {
     }
 
     /** A data bus that the job joins. */
@@ -73,7 +84,7 @@ public record Plan(@Field(key = "job", says = "the job") Head job,
     /** One pin of a factory connector that the job joins. */
     public record PinUse(String id, String path, At at,
                          @Field(key = "function", says = "function of the pin", words = {"constant-supply", "switched-supply", "ground",
-                             "illumination", "turn-on", "speaker"}) Shown<String> function,
+                             "illumination", "turn-on", "speaker", "can-high", "can-low", "lin"}) Shown<String> function,
                          @Field(key = "color", says = "color of the factory wire as seen") Shown<String> color,
                          @Field(key = "connected-to", says = "terminal the pin is joined to") Shown<String> connectedTo,
                          @Field(key = "method", says = "how the pin is joined", words = {"plug-in-harness", "tap-crimp", "tap-solder",

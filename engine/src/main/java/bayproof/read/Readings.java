@@ -7,6 +7,7 @@ import java.util.Collection;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
 
 /**
@@ -44,11 +45,16 @@ final class Readings {
         return byPath.get(path);
     }
 
-    /** Names readings of values that stand nowhere. */
-    void checkAllUsed(Problems problems) {
+    /**
+     * Names readings of values that stand nowhere.
+     *
+     * @param unread items that are written but could not be read; a reading of one of them is no further mistake
+     */
+    void checkAllUsed(Set<String> unread, Problems problems) {
         Collection<String> known = Collections.unmodifiableCollection(readable);
         byPath.forEach((path, reading) -> {
-            if (!readable.contains(path)) {
+            boolean ofUnread = unread.stream().anyMatch(id -> path.startsWith("items." + id + ".") || path.startsWith("supply.sources." + id + "."));
+            if (!readable.contains(path) && !ofUnread) {
                 problems.unknown(reading.at(), "the path of a value that can be measured", path, known);
             }
         });

@@ -16,10 +16,13 @@ final class References {
     private static final String OUTPUT = ".out";
 
     private final Job job;
+    private final Set<String> unread;
     private final Problems problems;
 
-    References(Job job, Problems problems) {
+    /** @param unread items that are written but could not be read; what names them is no further mistake */
+    References(Job job, Set<String> unread, Problems problems) {
         this.job = job;
+        this.unread = unread;
         this.problems = problems;
     }
 
@@ -31,8 +34,10 @@ final class References {
         job.plan().settings().values().forEach(setting -> terminal(Shown.of(setting.id()), setting.at()));
         job.itemsOf(Item.PassiveNetwork.class).forEach(network -> names(network.feeds(), network.at(), "a speaker of this job",
                 job.itemsOf(Item.Speaker.class).stream().map(Item::id).toList()));
-        name(job.plan().signalGround(), job.planAt(), "a ground point of this job",
-                job.itemsOf(Item.GroundPoint.class).stream().map(Item::id).toList());
+        if (!unread.contains(job.plan().signalGround().orElse(""))) {
+            name(job.plan().signalGround(), job.planAt(), "a ground point of this job",
+                    job.itemsOf(Item.GroundPoint.class).stream().map(Item::id).toList());
+        }
         Set<String> steps = job.plan().steps().keySet();
         job.plan().steps().values().forEach(step -> names(step.after(), step.at(), "a step of the plan", steps));
         if (job.vehicleNamed()) {
@@ -91,6 +96,9 @@ final class References {
         int dot = name.indexOf('.');
         Item item = dot < 0 ? null : job.items().get(name.substring(0, dot));
         if (item == null && dot >= 0 && name.endsWith(OUTPUT) && job.vehicle().outputs().containsKey(name.substring(0, dot))) {
+            return;
+        }
+        if (item == null && unread.contains(dot < 0 ? name : name.substring(0, dot))) {
             return;
         }
         if (item == null) {

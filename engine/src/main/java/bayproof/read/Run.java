@@ -17,6 +17,7 @@ public record Run(String id, String path, At at,
                   Shown<String> metal,
                   @Field(key = "insulation", says = "temperature class printed on the insulation; no-print if there is none")
                   Shown<String> insulation,
+                  @Field(key = "color", says = "color of the cable") Shown<String> color,
                   @Field(key = "cover", says = "what covers the run", words = {"none", "split-tube", "closed-tube", "braid", "tape"})
                   Shown<String> cover,
                   @Field(key = "along", says = "routes the run follows") Shown<List<String>> along,

@@ -31,9 +31,9 @@ import java.util.regex.Pattern;
 final class Schema {
     private static final String DRAFT = "https://json-schema.org/draft/2020-12/schema";
     private static final String NOT_SHOWN = "unknown|cannot-be-seen";
-    /** A number and something behind it that is no number. */
-    private static final String QUANTITY = "^\\s*[+\u2212-]?[0-9]*\\.?[0-9]+\\s*[^0-9.,/\\s].*$";
-    private static final String SIZE = "^\\s*[0-9]+(\\.[0-9]+)?\\s*[A-Za-z].*$|^\\s*[1-4]/0.*$";
+    /** A number, or a fraction, and something behind it that is no number. */
+    private static final String QUANTITY = "^\\s*[+\u2212-]?(?:(?:[0-9]+[\\s-]+)?[0-9]+/)?[0-9]*\\.?[0-9]+\\s*[^0-9.,/\\s].*$";
+    private static final String SIZE = "^\\s*[0-9]+(\\.[0-9]+)?\\s*[-A-Za-z].*$|^\\s*[1-4]/0.*$|^\\s*[A-Za-z]+\\.?\\s*#?\\s*[0-9].*$";
     private static final String TABLE = "\\.[cC][sS][vV]$";
     private static final Pattern QUOTED = Pattern.compile("\"([^\"]+)\"");
 

@@ -84,7 +84,8 @@ public final class SharedTables {
         return new FuseLadder(ratings);
     }
 
-    static MapTree file(String name) {
+    /** A table that is built into the tool, such as {@code fuses.yaml}. */
+    public static MapTree file(String name) {
         try (InputStream in = SharedTables.class.getResourceAsStream(FOLDER + name)) {
             if (in == null) {
                 throw new IllegalStateException("the table " + name + " is not built in");

@@ -58,7 +58,7 @@ public record Sheet(String kind, MapTree tree, List<Entry> entries) {
 
     /** What kind of file it says it is; a plan where it says nothing. */
     public static String kindOf(Path file) throws UnusableInput {
-        return TreeReader.read(file, file.toString()).get("kind") instanceof ScalarTree word ? word.text() : "plan";
+        return JobFiles.isTable(file.toString()) ? "parts" : TreeReader.read(file, file.toString()).get("kind") instanceof ScalarTree word ? word.text() : "plan";
     }
 
     /**
@@ -68,13 +68,24 @@ public record Sheet(String kind, MapTree tree, List<Entry> entries) {
      * @throws UnusableInput when anything in it cannot be used; all mistakes are named together
      */
     public static Sheet read(Path file, String kind) throws UnusableInput {
-        MapTree tree = TreeReader.read(file, file.toString());
+        if (kind.equals("vehicle")) {
+            return vehicle(TreeReader.read(file, file.toString()));
+        }
         Problems problems = new Problems();
-        JobFiles.checkHead(tree, kind, problems);
-        Binder binder = new Binder(problems, new Readings());
-        List<Entry> entries = kind.equals("parts") ? parts(tree, binder, problems) : sections(tree, binder, problems);
+        MapTree tree = JobFiles.wholeBook(file, problems);
+        problems.throwIfAny();
+        List<Entry> entries = parts(tree, new Binder(problems, new Readings()), problems);
         problems.throwIfAny();
         return new Sheet(kind, tree, entries);
+    }
+
+    /** A vehicle sheet that was read elsewhere; otherwise the same. */
+    static Sheet vehicle(MapTree tree) throws UnusableInput {
+        Problems problems = new Problems();
+        JobFiles.checkHead(tree, VEHICLE, problems);
+        List<Entry> entries = sections(tree, new Binder(problems, new Readings()), problems);
+        problems.throwIfAny();
+        return new Sheet(VEHICLE, tree, entries);
     }
 
     private static List<Entry> parts(MapTree tree, Binder binder, Problems problems) {
@@ -123,7 +134,7 @@ public record Sheet(String kind, MapTree tree, List<Entry> entries) {
         Map<String, Item> items = sources(tree, binder, problems, bySection);
         Vehicle known = items == null ? withoutLinks(vehicle) : vehicle;
         new References(new Job(binder.group(Plan.class, null, "", tree.at()), known, true, items == null ? Map.of() : items,
-                known.supply().links(), Collections.unmodifiableMap(holes), Map.of(), LimitsReader.defaults(), tree.at()), problems).check();
+                known.supply().links(), Collections.unmodifiableMap(holes), Map.of(), LimitsReader.defaults(), tree.at()), Set.of(), problems).check();
         List<Entry> entries = new ArrayList<>();
         Set<String> names = new TreeSet<>(Binder.keysOf(Vehicle.class));
         names.add("pass-throughs");

@@ -97,7 +97,7 @@ public record Vehicle(@Field(key = "title", says = "what vehicle this is") Shown
     /** One cavity as the vehicle's papers or another vehicle of the variant show it. */
     public record Cavity(String path, At at,
                          @Field(key = "function", says = "function of the cavity", words = {"constant-supply", "switched-supply", "ground",
-                             "illumination", "turn-on", "speaker"}) Shown<String> function,
+                             "illumination", "turn-on", "speaker", "can-high", "can-low", "lin"}) Shown<String> function,
                          @Field(key = "color", says = "color of the wire in the cavity") Shown<String> color,
                          @Field(key = "output", says = "output of the vehicle sheet that comes out of this cavity") Shown<String> output) {
     }

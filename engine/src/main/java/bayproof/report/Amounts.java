@@ -2,23 +2,38 @@ package bayproof.report;
 
 import bayproof.demand.Limit;
 import bayproof.judge.Verdict;
+import bayproof.read.Sizes;
 import bayproof.units.Dimension;
 import bayproof.units.Units;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 
 /** Numbers and limits as people read them. */
-final class Amounts {
+public final class Amounts {
+    /** Limits whose figures are differences of two temperatures. */
+    private static final Set<String> DIFFERENCES = Set.of("conductor-warming");
+
     private Amounts() {
     }
 
+    /** The two ends of a window. */
+    static String window(Limit limit, double low, double high) {
+        return DIFFERENCES.contains(limit.name()) ? difference(low, limit.unit()) + " to " + difference(high, limit.unit())
+                : range(low, high, limit.unit());
+    }
+
+    private static String difference(double si, String unit) {
+        return Units.printDifference(si, Dimension.ofSymbol(unit));
+    }
+
     /** A number with its unit. */
-    static String print(double si, String unit) {
+    public static String print(double si, String unit) {
         return Units.print(si, Dimension.ofSymbol(unit));
     }
 
     static String print(Verdict.Measured measured) {
-        return measured.word() != null ? measured.word() : print(measured.number(), measured.unit());
+        return measured.word() != null ? Sizes.bothWays(measured.word()) : print(measured.number(), measured.unit());
     }
 
     /** The figure that has to be met, such as "at most 178 mm"; a list of words for a limit on words. */
@@ -38,12 +53,12 @@ final class Amounts {
     }
 
     /** The whole figure of a limit, with the weight of each step. */
-    static String figure(Limit limit) {
+    public static String figure(Limit limit) {
         return switch (limit.kind()) {
             case AT_MOST -> "at most " + steps(limit);
             case AT_LEAST -> "at least " + steps(limit);
             case VALUE -> print(limit.value(), limit.unit());
-            case BETWEEN, WINDOW -> range(limit.low(), limit.high(), limit.unit());
+            case BETWEEN, WINDOW -> window(limit, limit.low(), limit.high());
             case ONE_OF -> "one of " + String.join(", ", limit.words());
             case NONE_OF -> "none of " + String.join(", ", limit.words());
             case WORDS -> String.join(", ", limit.words());
@@ -65,7 +80,7 @@ final class Amounts {
             return null;
         }
         double fraction = verdict.marginFraction();
-        return print(Math.abs(margin), verdict.limit().limit().unit()) + (margin < 0 ? " past the limit" : " left")
+        return difference(Math.abs(margin), verdict.limit().limit().unit()) + (margin < 0 ? " past the limit" : " left")
                 + (Double.isNaN(fraction) ? "" : ", " + print(Math.abs(fraction), Dimension.RATIO.symbol()) + " of the limit");
     }
 }

@@ -3,9 +3,10 @@ package bayproof.report;
 import java.util.Collection;
 
 /** What can hurt somebody while doing the work. */
-final class Cautions {
+public final class Cautions {
     private static final String LABEL = "CAUTION  ";
-    private static final String FIRST_COMES = "The vehicle maker's procedure, local law and licensed practice come first.";
+    /** What comes before every caution. */
+    public static final String FIRST_COMES = "The vehicle maker's procedure, local law and licensed practice come first.";
 
     private Cautions() {
     }

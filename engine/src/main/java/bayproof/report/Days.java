@@ -5,7 +5,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Dates as a job sheet shows them. */
-final class Days {
+public final class Days {
     private static final Pattern ISO = Pattern.compile("([0-9]{4})-(0[1-9]|1[0-2])-(0[1-9]|[12][0-9]|3[01])(?:T.*)?");
     private static final List<String> MONTHS = List.of("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec");
 
@@ -17,7 +17,7 @@ final class Days {
      *
      * @param date ISO 8601; anything else is returned as it stands
      */
-    static String day(String date, String other) {
+    public static String day(String date, String other) {
         Matcher iso = ISO.matcher(date);
         if (!iso.matches()) {
             return date;

@@ -1,6 +1,7 @@
 package bayproof.report;
 
 import bayproof.judge.Verdict;
+import bayproof.read.Sizes;
 import bayproof.units.Dimension;
 import bayproof.units.Units;
 import bayproof.vocabulary.Attestation;
@@ -40,7 +41,7 @@ final class FactText {
                 Object value = component.getAccessor().invoke(fact);
                 String text = text(value, dimension(component.getName(), value, measured));
                 if (!text.isEmpty()) {
-                    lines.add(words(component.getName()) + ": " + text);
+                    lines.add(words(component.getName()) + ": " + Sizes.bothWays(text));
                 }
             } catch (ReflectiveOperationException e) {
                 throw new IllegalStateException("a fact cannot be read: " + fact.getClass().getName(), e);

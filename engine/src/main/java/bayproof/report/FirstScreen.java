@@ -210,7 +210,7 @@ final class FirstScreen {
             page.line("").line("Taken as lying between two values, because nobody gave one");
             for (Carried carried : assumed.subList(0, rows)) {
                 page.row("  " + Plain.cut(carried.limit().name() + ", "
-                        + Amounts.range(carried.window().low(), carried.window().high(), carried.limit().unit()) + ": "
+                        + Amounts.window(carried.limit(), carried.window().low(), carried.window().high()) + ": "
                         + carried.limit().says(), Paper.WIDTH - 2));
             }
             if (rows < assumed.size()) {

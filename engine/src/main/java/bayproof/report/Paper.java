@@ -10,7 +10,7 @@ public final class Paper {
     public static final int WIDTH = 80;
 
     /** A space, unless a number stands before it and its unit behind it. */
-    private static final Pattern BETWEEN_WORDS = Pattern.compile("(?!(?<=[0-9]) (?:%|°C|AWG|mm2?|m|m?A|m?V|m?ohm|W|h|min|m?s|k?Hz|L)(?![\\p{L}0-9])) ");
+    private static final Pattern BETWEEN_WORDS = Pattern.compile("(?!(?<=[0-9]) (?:%|°[CF]|AWG|[cm]?m[23]?|in[23]?|ft[23]?|lb|oz|m?A|m?V|m?ohm|W|h|min|m?s|k?Hz|L)(?![\\p{L}0-9])) ");
 
     private final List<String> lines = new ArrayList<>();
 

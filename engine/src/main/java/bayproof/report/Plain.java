@@ -1,5 +1,6 @@
 package bayproof.report;
 
+import bayproof.read.Sizes;
 import java.util.Locale;
 
 /** Text as a terminal may show it. Whatever a job's files hold, nothing in it may act on the terminal. */
@@ -75,9 +76,9 @@ public final class Plain {
         return word ? text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1) : text;
     }
 
-    /** With a period at the end. */
+    /** With a period at the end, and cable sizes both ways. */
     public static String sentence(String text) {
-        String capital = capital(text);
+        String capital = Sizes.bothWays(capital(text));
         return capital.endsWith(".") || capital.endsWith("?") ? capital : capital + ".";
     }
 

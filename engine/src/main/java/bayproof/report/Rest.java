@@ -8,6 +8,7 @@ import bayproof.facts.Numbers;
 import bayproof.judge.Judgment;
 import bayproof.judge.RuleInfo;
 import bayproof.judge.Verdict;
+import bayproof.read.Sizes;
 import bayproof.review.Evaluation;
 import bayproof.review.Remedy;
 import java.util.ArrayList;
@@ -80,7 +81,7 @@ final class Rest {
             page.line("");
             head(verdict);
             Remedy remedy = standing.remedy(verdict);
-            page.hanging(MARGIN + "Put right: ", MARGIN.length(), remedy == null ? "see why " + verdict.rule().id() + "." : remedy.say());
+            page.hanging(MARGIN + "Put right: ", MARGIN.length(), remedy == null ? "see why " + verdict.rule().id() + "." : Plain.sentence(remedy.say()));
             if (remedy != null && remedy.knob() != null) {
                 page.hanging(MARGIN + "In the " + (remedy.knob().file().equals("plan") ? "plan" : remedy.knob().file() + " file") + ": ",
                         MARGIN.length(), remedy.knob().dotted() + ": " + remedy.value());
@@ -185,7 +186,7 @@ final class Rest {
         if (!between.isEmpty()) {
             page.blank().line("Decided only once a value is known:");
             for (Verdict verdict : between) {
-                page.hanging("    " + verdict.subject() + ": ", 8, verdict.because() + ". Weightiest first: "
+                page.hanging("    " + verdict.subject() + ": ", 8, Sizes.bothWays(verdict.because()) + ". Weightiest first: "
                         + String.join(", ", verdict.windows().stream().map(window -> window.limit()).distinct().toList())
                         + "  (" + verdict.rule().id() + ")");
             }
@@ -200,7 +201,7 @@ final class Rest {
         for (Carried carried : assumed) {
             page.line("");
             page.hanging("  ", 6, carried.limit().name() + "  "
-                    + Amounts.range(carried.window().low(), carried.window().high(), carried.limit().unit())
+                    + Amounts.window(carried.limit(), carried.window().low(), carried.window().high())
                     + standsFor(carried.window().path()));
             page.hanging(MARGIN, Plain.sentence(carried.limit().says()));
             Map<String, Integer> rules = new TreeMap<>();

@@ -3,6 +3,7 @@ package bayproof.report;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.util.List;
 import java.util.Properties;
 
 /**
@@ -11,8 +12,9 @@ import java.util.Properties;
  * @param version      number of the rule base
  * @param date         date of the rule base, ISO 8601
  * @param notLookedAt  what no rule of it looks at, as a list in words
+ * @param topics       names of the tables of what the trade asks for, in the order of the work
  */
-public record RuleBaseDate(String version, String date, String notLookedAt) {
+public record RuleBaseDate(String version, String date, String notLookedAt, List<String> topics) {
     private static final String FILE = "/bayproof/rulebase.properties";
 
     /** What the built-in rule base says. */
@@ -23,7 +25,8 @@ public record RuleBaseDate(String version, String date, String notLookedAt) {
             }
             Properties said = new Properties();
             said.load(in);
-            return new RuleBaseDate(said.getProperty("version"), said.getProperty("date"), said.getProperty("not-looked-at"));
+            return new RuleBaseDate(said.getProperty("version"), said.getProperty("date"), said.getProperty("not-looked-at"),
+                    List.of(said.getProperty("topics").split(", *")));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -61,10 +61,10 @@ public final class RulePages {
             page.blank().line("LIMITS IN FORCE");
             card.limits().forEach(name -> figure(page, limits.named(name), "  "));
         }
-        List<String> cases = CaseTitles.of(rule);
+        List<Cases.Told> cases = Cases.of(rule);
         if (!cases.isEmpty()) {
             page.blank().line("CASES");
-            cases.forEach(title -> page.hanging("  - ", title));
+            cases.forEach(one -> page.hanging("  - ", one.title()));
         }
         return page;
     }
@@ -73,16 +73,37 @@ public final class RulePages {
     public static Paper limit(Limit limit, Collection<RuleInfo> rules) {
         Paper page = new Paper();
         figure(page, limit, "");
+        page.hanging("  Safer: ", 4, saferWay(limit));
+        if (limit.changed() == null) {
+            page.hanging("  In force: ", 4, "this figure, the usual one; a shop puts its own in force with --limits FILE and a reason.");
+        }
         List<String> users = rules.stream().filter(rule -> Card.of(rule).limits().contains(limit.name())).map(RuleInfo::id).toList();
         page.hanging("  Used by: ", 4, users.isEmpty() ? "calculations." : String.join(", ", users) + ".");
         return page;
+    }
+
+    /** Whether the source was read, for people. */
+    private static String stateWords(String state) {
+        return state.equals("seen") ? "source seen" : state;
+    }
+
+    private static String saferWay(Limit limit) {
+        return switch (limit.kind()) {
+            case AT_MOST -> "a smaller figure.";
+            case AT_LEAST -> "a larger figure.";
+            case BETWEEN -> "a higher lower end and a lower upper end.";
+            case ONE_OF -> "fewer words.";
+            case NONE_OF -> "more words.";
+            case WINDOW -> "a wider window, a lower lower end or a higher upper end: it takes in more of what may be so.";
+            case VALUE, WORDS -> "neither way for certain, so that any change by a shop counts as looser.";
+        };
     }
 
     private static void figure(Paper page, Limit limit, String margin) {
         int indent = margin.length() + 4;
         page.hanging(margin, indent, limit.name() + ": " + Amounts.figure(limit));
         page.hanging(margin + "  ", indent, Plain.sentence(limit.says()));
-        page.hanging(margin + "  Source: ", indent, limit.source() + (limit.state().isEmpty() ? "" : " (" + limit.state() + ")") + ".");
+        page.hanging(margin + "  Source: ", indent, limit.source() + (limit.state().isEmpty() ? "" : " (" + stateWords(limit.state()) + ")") + ".");
         if (!limit.others().isEmpty()) {
             page.line(margin + "  Others say:");
             limit.others().forEach(other -> page.hanging(margin + "    ", indent + 2, other.value() + "  (" + other.source() + ")"));

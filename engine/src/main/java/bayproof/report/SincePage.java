@@ -2,6 +2,7 @@ package bayproof.report;
 
 import bayproof.demand.Gate;
 import bayproof.judge.Verdict;
+import bayproof.read.Sizes;
 import bayproof.review.Change;
 import bayproof.review.Move;
 import bayproof.review.Since;
@@ -78,8 +79,8 @@ public final class SincePage {
     }
 
     private static String words(Change change) {
-        return change.dotted() + ": " + Plain.cut(Plain.text(change.was()), LONGEST_VALUE) + " -> "
-                + Plain.cut(Plain.text(change.is()), LONGEST_VALUE);
+        return Sizes.bothWays(change.dotted() + ": " + Plain.cut(Plain.text(change.was()), LONGEST_VALUE) + " -> "
+                + Plain.cut(Plain.text(change.is()), LONGEST_VALUE));
     }
 
     private void changes() {

@@ -32,9 +32,14 @@ public final class Remedies {
 
     /** A remedy for each broken verdict that has a way to put it right, by {@link Verdict#key()}. */
     public static Map<String, Remedy> of(Evaluation planned) {
+        return of(planned, planned.judgment().of(Outcome.BROKEN));
+    }
+
+    /** The same for some of the broken verdicts: a remedy takes as long as many evaluations. */
+    public static Map<String, Remedy> of(Evaluation planned, List<Verdict> broken) {
         Remedies remedies = new Remedies(planned);
         Map<String, Remedy> found = new TreeMap<>();
-        for (Verdict verdict : planned.judgment().of(Outcome.BROKEN)) {
+        for (Verdict verdict : broken) {
             Remedy remedy = remedies.forVerdict(verdict);
             if (remedy != null) {
                 found.put(verdict.key(), remedy);
@@ -128,7 +133,7 @@ public final class Remedies {
                 : Units.print(verdict.limit().value(), Dimension.ofSymbol(verdict.limit().limit().unit()));
         String measured = verdict.measured() == null ? "" : verdict.measured().word() != null ? verdict.measured().word()
                 : Units.print(verdict.measured().number(), Dimension.ofSymbol(verdict.measured().unit()));
-        return say.replace("{value}", value).replace("{limit}", limit).replace("{measured}", measured)
+        return say.replace("{value}", Units.alsoIn(value)).replace("{limit}", limit).replace("{measured}", measured)
                 .replace(" (now )", "");
     }
 }

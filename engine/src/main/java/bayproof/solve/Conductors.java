@@ -1,5 +1,7 @@
 package bayproof.solve;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -15,6 +17,8 @@ import java.util.OptionalDouble;
 public final class Conductors {
     private static final double REFERENCE_CELSIUS = 20;
     private static final double SQUARE_METRES_PER_MM2 = 1e-6;
+    /** Areas this close, as a share, are called the same. */
+    private static final double SAME_AREA = 0.01;
 
     /**
      * A known size.
@@ -83,6 +87,32 @@ public final class Conductors {
      */
     public double areaSquareMetres(String size) {
         return size(size).areaSquareMetres();
+    }
+
+    /**
+     * A size in the other system: the area of a gauge, {@code 21.2 mm2}, or for a metric size the gauge of the same area
+     * or the two it lies between, {@code 4 to 3 AWG}.
+     *
+     * @param size a known size
+     * @throws IllegalArgumentException when the size is not known
+     */
+    public String otherSystem(String size) {
+        double area = areaSquareMetres(size);
+        if (size.endsWith("AWG")) {
+            return new BigDecimal(area / SQUARE_METRES_PER_MM2).round(new MathContext(3)).toPlainString() + " mm2";
+        }
+        int thinner = Gauge.THINNEST + 1;
+        while (thinner > Gauge.THICKEST && Gauge.areaSquareMetres(thinner - 1) <= area * (1 + SAME_AREA)) {
+            thinner--;
+        }
+        if (thinner > Gauge.THINNEST) {
+            return "thinner than " + Gauge.name(Gauge.THINNEST);
+        }
+        if (area <= Gauge.areaSquareMetres(thinner) * (1 + SAME_AREA)) {
+            return Gauge.name(thinner);
+        }
+        return thinner == Gauge.THICKEST ? "thicker than " + Gauge.name(thinner)
+                : Gauge.name(thinner).replace(" AWG", "") + " to " + Gauge.name(thinner - 1);
     }
 
     /**

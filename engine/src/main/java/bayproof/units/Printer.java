@@ -29,7 +29,7 @@ final class Printer {
 
         /** The number to print. */
         BigDecimal round(BigDecimal si) {
-            BigDecimal number = si.divide(unit.factor(), MathContext.DECIMAL128);
+            BigDecimal number = si.divide(unit.factor(), MathContext.DECIMAL128).add(unit.zero());
             if (decimals >= 0) {
                 return number.setScale(decimals, RoundingMode.HALF_UP);
             }
@@ -49,6 +49,8 @@ final class Printer {
 
     /** Largest unit first. */
     private static final Map<Dimension, List<Style>> STYLES = new EnumMap<>(Dimension.class);
+    /** What is printed otherwise in the United States. */
+    private static final Map<Dimension, List<Style>> US = new EnumMap<>(Dimension.class);
 
     static {
         STYLES.put(Dimension.LENGTH, List.of(new Style(UnitTable.find("m"), BigDecimal.ONE, 0, 2), style("mm", "0", 3)));
@@ -68,6 +70,12 @@ final class Printer {
         STYLES.put(Dimension.TEMPERATURE, List.of(style("°C", "0", 3)));
         STYLES.put(Dimension.LEVEL, List.of(style("dB", "0", 3)));
         STYLES.put(Dimension.RATIO, List.of(style("%", "0", 3)));
+        US.put(Dimension.LENGTH, List.of(new Style(UnitTable.find("ft"), new BigDecimal("6"), 0, 2), style("in", "0", 3)));
+        US.put(Dimension.AREA, List.of(style("ft2", "1", 3), style("in2", "0", 3)));
+        US.put(Dimension.VOLUME, List.of(style("ft3", "0.1", 3), style("in3", "0", 3)));
+        US.put(Dimension.MASS, List.of(style("lb", "1", 3), style("oz", "0", 3)));
+        US.put(Dimension.TORQUE, List.of(style("ft-lb", "10", 3), style("in-lb", "0", 3)));
+        US.put(Dimension.TEMPERATURE, List.of(style("°F", "0", 3)));
     }
 
     private Printer() {
@@ -78,19 +86,32 @@ final class Printer {
     }
 
     static String print(Quantity quantity) {
-        List<Style> styles = STYLES.get(quantity.dimension());
-        if (quantity.si() == 0) {
+        List<Style> styles = styles(quantity.dimension());
+        if (quantity.si() == 0 && quantity.dimension() != Dimension.TEMPERATURE) {
             return "0 " + plain(styles).unit().symbol();
         }
         BigDecimal si = new BigDecimal(Double.toString(quantity.si()));
         Style style = choose(styles, si);
         BigDecimal printed = style.round(si);
         // Rounding can reach the next larger unit: 999.6 mm is printed as 1.00 m.
-        Style larger = choose(styles, printed.multiply(style.unit().factor()));
+        Style larger = styles.size() == 1 ? style : choose(styles, printed.multiply(style.unit().factor()));
         if (larger.unit().factor().compareTo(style.unit().factor()) > 0) {
             return text(larger.round(printed.multiply(style.unit().factor())), larger);
         }
         return text(printed, style);
+    }
+
+    private static List<Style> styles(Dimension dimension) {
+        List<Style> usual = STYLES.get(dimension);
+        return UnitSystem.current() == UnitSystem.US ? US.getOrDefault(dimension, usual) : usual;
+    }
+
+    /** A difference of two temperatures: a degree is a degree wherever the scale begins. */
+    static String printDegrees(double celsius) {
+        Style style = styles(Dimension.TEMPERATURE).get(0);
+        Unit unit = style.unit();
+        Style degrees = new Style(new Unit(unit.symbol(), unit.dimension(), unit.factor(), BigDecimal.ZERO), style.from(), style.digits(), -1);
+        return text(degrees.round(new BigDecimal(Double.toString(celsius))), degrees);
     }
 
     private static Style choose(List<Style> styles, BigDecimal si) {

@@ -21,6 +21,8 @@ public final class Units {
     private static final Pattern FRACTION = Pattern.compile("\\s*/\\s*[0-9].*|\\s+[0-9]+\\s*/.*|⁄.*");
     private static final Pattern COMMA = Pattern.compile("\\s*,.*");
     private static final Pattern FEET_AND_INCHES = Pattern.compile("\\s*(?:'|′|’|ft\\.?|feet)\\s*[0-9.]+\\s*(?:\"|''|″|′′|”|in).*");
+    private static final Pattern RATING = Pattern.compile("(?i)\\s*(?:w|kw|watts?)\\s*(?:rms|max|peak|pmpo|continuous).*");
+    private static final Pattern ALTERNATING = Pattern.compile("(?i)\\s*(?:v|a|volts?|amps?)\\s*(?:ac|rms|peak).*");
     private static final Pattern GROUPED_DIGITS = Pattern.compile("[ '’_][0-9].*|\\.[0-9]+.*");
 
     private Units() {
@@ -28,7 +30,8 @@ public final class Units {
 
     /**
      * Reads a quantity: a number with a decimal point and a unit, such as {@code 18 in}, {@code 0.45 m}, {@code 30 mA},
-     * {@code 85 %}, {@code 105 °C}. The space may be left out.
+     * {@code 85 %}, {@code 105 °C}. The space may be left out. Lengths may be fractions of an inch, {@code 1 1/2 in},
+     * and feet with inches, {@code 5' 6"}.
      *
      * @param text what was written, at most 30 characters
      * @return the value in SI (temperatures in degrees Celsius, percentages as plain ratios), correctly rounded: two
@@ -55,7 +58,8 @@ public final class Units {
 
     /**
      * Prints a value in the form the trade reads: lengths in mm below 1 m and in m with two decimals from there on,
-     * ratios in percent, resistances in mohm below 0.1 ohm, three significant digits where nothing else is usual.
+     * ratios in percent, resistances in mohm below 0.1 ohm, three significant digits where nothing else is usual. Where
+     * {@link UnitSystem#US} is open: lengths in inches, from 6 ft on in feet, and so on.
      *
      * @param si finite value in the unit {@link Dimension#symbol()} names
      * @return a text that {@link #parse(String)} reads (for values a vehicle can have); never with an exponent, never a
@@ -64,6 +68,31 @@ public final class Units {
      */
     public static String print(double si, Dimension dimension) {
         return Printer.print(new Quantity(si, dimension));
+    }
+
+    /**
+     * Prints the difference of two values, such as a margin: as {@link #print}, but for a temperature the number of
+     * degrees between the two.
+     *
+     * @throws IllegalArgumentException when the value is not finite
+     */
+    public static String printDifference(double si, Dimension dimension) {
+        Quantity quantity = new Quantity(si, dimension);
+        return dimension == Dimension.TEMPERATURE ? Printer.printDegrees(quantity.si()) : Printer.print(quantity);
+    }
+
+    /**
+     * A quantity as it was written, with its value in the units that are printed before it where those are others:
+     * {@code 39.8 in (1.01 m)}. A text that is no quantity stays as it is.
+     */
+    public static String alsoIn(String written) {
+        try {
+            Quantity quantity = parse(written);
+            String printed = Printer.print(quantity);
+            return UnitSystem.current() == UnitSystem.METRIC || printed.equals(written) ? written : printed + " (" + written + ")";
+        } catch (UnitException e) {
+            return written;
+        }
     }
 
     /**
@@ -81,6 +110,10 @@ public final class Units {
     private static Quantity read(String text, Dimension expected) throws UnitException {
         String fix = write(expected);
         String clean = clean(text, expected == null ? "a value with its unit" : expected.noun(), fix);
+        Quantity inches = Inches.parse(clean);
+        if (inches != null) {
+            return inches;
+        }
         Matcher matcher = NUMBER.matcher(clean);
         if (!matcher.lookingAt()) {
             throw new UnitException(quote(text) + " does not begin with a number.", fix);
@@ -89,7 +122,7 @@ public final class Units {
         String rest = clean.substring(matcher.end());
         Unit unit = UnitTable.find(rest.strip());
         if (unit == null) {
-            throw refusal(quote(text), rest, fix);
+            throw refusal(quote(text), rest, expected, fix);
         }
         double si = unit.toSi(new BigDecimal(number));
         if (unit.dimension() == Dimension.TEMPERATURE && si < ABSOLUTE_ZERO_CELSIUS) {
@@ -98,7 +131,7 @@ public final class Units {
         return new Quantity(si, unit.dimension());
     }
 
-    private static UnitException refusal(String quoted, String rest, String fix) {
+    private static UnitException refusal(String quoted, String rest, Dimension expected, String fix) {
         if (rest.isEmpty()) {
             return new UnitException(quoted + " has no unit.", fix);
         }
@@ -110,20 +143,27 @@ public final class Units {
             return new UnitException(quoted + " is written with a power of ten.", "Write the number out, or take another unit.");
         }
         if (FRACTION.matcher(rest).matches()) {
-            return new UnitException(quoted + " is written as a fraction.", "Write it with a decimal point, such as \"0.375 in\".");
+            return new UnitException(quoted + " is written as a fraction.", "Write it with a decimal point, such as \"0.375 in\"; halves to sixty-fourths of an inch may stay: \"3/8 in\".");
         }
         if (FEET_AND_INCHES.matcher(rest).matches()) {
-            return new UnitException(quoted + " has two units.", "Write the whole length in one of them, such as \"66 in\".");
+            return new UnitException(quoted + " has two units.", "Write it as \"5 ft 6 in\" or \"66 in\": whole feet, and fewer than twelve inches.");
         }
         if (GROUPED_DIGITS.matcher(rest).matches()) {
             return new UnitException(quoted + " has more than one number, or a thousands mark in its number.",
                     "Write one number without marks, such as \"1200 W\".");
         }
+        if (RATING.matcher(rest).matches()) {
+            return new UnitException(quoted + " says how the power was rated, and makers mean different things by that.",
+                    "Write the power alone, such as \"100 W\": what it can do with a sine at its rated load, or draw all the time.");
+        }
+        if (ALTERNATING.matcher(rest).matches()) {
+            return new UnitException(quoted + " is not direct current.", fix);
+        }
         String spelling = rest.strip();
         if (UnitTable.differsInCaseOnly(spelling)) {
             return new UnitException(quoted + " has a unit in which capitals matter, and " + quote(spelling) + " is none that is known.", fix);
         }
-        return new UnitException(quoted + " has the unit " + quote(spelling) + ", which is not known.", fix);
+        return new UnitException(quoted + " has the unit " + quote(spelling) + ", which is not known" + UnitTable.near(spelling, expected), fix);
     }
 
     /** The text as a message shows it: what a terminal would act on is left out. */

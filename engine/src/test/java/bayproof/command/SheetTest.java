@@ -68,4 +68,25 @@ class SheetTest {
         assertEquals(2, gate.status());
         assertTrue(gate.err().contains("--gate belongs to a plan"), gate.err());
     }
+
+    /** The same part in a table that a book names, and in a table alone. */
+    @Test
+    void partsMayStandInATable() throws Exception {
+        Path table = Files.writeString(folder.resolve("ours.csv"), "id,kind,class,channels,minimum-load [ohm],rated-output [W],rated-load [ohm],idle-draw [A]\n"
+                + "amp-x,amplifier,D,1,2,300,4,1.1\n");
+        Path book = Files.writeString(folder.resolve("book.yaml"), "bayproof: 1\nkind: parts\nparts: ours.csv\n");
+        for (Path file : new Path[] {table, book}) {
+            Reply reply = Main.run("review", file.toString());
+            assertEquals(1, reply.status(), reply.err());
+            assertTrue(reply.out().contains("amp-x  amplifier  ours.csv:2") && reply.out().contains("  mass: mass of the item"), reply.out());
+            Path plan = Files.writeString(folder.resolve("plan.yaml"), "bayproof: 1\nparts: [ " + file.getFileName()
+                    + " ]\nitems: { amp: { part: amp-x }, sub: { kind: speaker, coils: { coil-1: 1 ohm } } }\nspeaker-wiring: { amp.ch-1: { net: sub.coil-1 } }\n");
+            Reply review = Main.run("review", plan.toString(), "--topic=speakers");
+            assertTrue(review.out().contains("1 ohm, at least 2 ohm"), review.out() + review.err());
+        }
+        Files.writeString(table, "id,kind,channels\namp-x,amplifier,many\n");
+        Reply wrong = Main.run("review", table.toString());
+        assertEquals(2, wrong.status());
+        assertTrue(wrong.err().contains("ours.csv:2:17:"), wrong.err());
+    }
 }

@@ -41,7 +41,7 @@ class WindowCornersTest {
     private static final double ROUNDING = 1e-9;
     /** What a window stands for while nobody gives it. */
     private static final Set<String> WINDOWED = Set.of("metal", "rest", "resistance", "acceptance", "set-point", "body-return",
-            "efficiency", "idle-output");
+            "efficiency", "idle-output", "idle-draw", "minimum-volts");
 
     private final Random random = new Random(20261120);
     private final List<String> outside = new ArrayList<>();
@@ -123,7 +123,7 @@ class WindowCornersTest {
     private static Result worst(Item item, List<SupplyNetwork> networks, List<Solution> solutions) {
         double worst = Double.NEGATIVE_INFINITY;
         for (int i = 0; i < solutions.size(); i++) {
-            if (!(solutions.get(i) instanceof OperatingPoint point) || SupplyNetwork.isDown(point, item)) {
+            if (!(solutions.get(i) instanceof OperatingPoint point) || networks.get(i).isDown(point, item)) {
                 return new Result(Double.NaN, "no working state", null);
             }
             worst = Math.max(worst, networks.get(i).lostVolts(point, item));

@@ -42,8 +42,10 @@ class ArchitectureTest {
             Map.entry("facts", Set.of("vocabulary", "demand", "units", "read", "graph", "solve")),
             Map.entry("judge", Set.of("vocabulary", "demand", "units", "facts")),
             Map.entry("review", Set.of("vocabulary", "demand", "units", "read", "facts", "judge")),
-            Map.entry("report", Set.of("vocabulary", "demand", "units", "read", "facts", "judge", "review")),
-            Map.entry("command", Set.of("vocabulary", "demand", "units", "read", "facts", "judge", "review", "report"))));
+            Map.entry("worksheet", Set.of("vocabulary", "demand", "units", "solve", "read", "graph", "facts", "judge", "review")),
+            Map.entry("report", Set.of("vocabulary", "demand", "units", "read", "facts", "judge", "review", "worksheet")),
+            Map.entry("start", Set.of("vocabulary", "read")),
+            Map.entry("command", Set.of("vocabulary", "demand", "units", "read", "facts", "judge", "review", "worksheet", "report", "start"))));
 
     @Test
     void eachPackageKnowsOnlyWhatLiesBeforeIt() {

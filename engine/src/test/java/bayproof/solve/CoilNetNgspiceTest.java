@@ -31,7 +31,7 @@ class CoilNetNgspiceTest {
 
     @Test
     void loadsAndSharesAgree() throws IOException {
-        Map<String, Map<String, Double>> printed = Ngspice.values(StoredDecks.coilNetsPrinted());
+        Map<String, Map<String, Double>> printed = StoredDecks.coilNetsPrinted();
         int coils = 0;
         int withCapacitor = 0;
         List<CoilNetDeck> decks = StoredDecks.coilNets();
@@ -72,7 +72,7 @@ class CoilNetNgspiceTest {
         }
         List<SpiceDeck> decks = StoredDecks.coilNets().stream().map(CoilNetDeck::deck).toList();
         Map<String, Map<String, Double>> again = Ngspice.values(Ngspice.run(decks));
-        Map<String, Map<String, Double>> before = Ngspice.values(StoredDecks.coilNetsPrinted());
+        Map<String, Map<String, Double>> before = StoredDecks.coilNetsPrinted();
         assertEquals(before.keySet(), again.keySet());
         before.forEach((name, values) -> {
             assertTrue(values.size() >= 2, name);

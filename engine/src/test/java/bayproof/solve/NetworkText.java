@@ -5,14 +5,22 @@ import java.util.List;
 
 /**
  * Networks as lines of words: {@code network <name> <reference>} begins one, and each further line is an element with
- * the arguments of the builder method of that name.
+ * the arguments of the builder method of that name, or a {@code converter} with the ids of its source and its load and
+ * its efficiency.
  */
 final class NetworkText {
     private NetworkText() {
     }
 
-    /** A network and the name it is stored under. */
-    record Named(String name, Network network) {
+    /** A network, its converters and the name it is stored under. */
+    record Named(String name, Network network, List<Converter> converters) {
+        Named(String name, Network network) {
+            this(name, network, List.of());
+        }
+
+        Solution solve() {
+            return converters.isEmpty() ? Solver.solve(network) : ConverterSolver.solve(network, converters);
+        }
     }
 
     static String write(Named named) {
@@ -38,6 +46,9 @@ final class NetworkText {
                 line(text, "resistive", l.id(), l.positive(), l.negative(), l.ohms(), l.cutOffVolts());
             }
         }
+        for (Converter converter : named.converters()) {
+            line(text, "converter", converter.source(), converter.input(), converter.efficiency());
+        }
         return text.toString();
     }
 
@@ -52,14 +63,20 @@ final class NetworkText {
         List<Named> networks = new ArrayList<>();
         String name = null;
         Network.Builder builder = null;
+        List<Converter> converters = new ArrayList<>();
         for (String line : text.lines().toList()) {
             String[] w = line.split(" ");
             if (w[0].equals("network")) {
                 if (builder != null) {
-                    networks.add(new Named(name, builder.build()));
+                    networks.add(new Named(name, builder.build(), List.copyOf(converters)));
                 }
+                converters.clear();
                 name = w[1];
                 builder = new Network.Builder(w[2]);
+                continue;
+            }
+            if (w[0].equals("converter")) {
+                converters.add(new Converter(w[1], w[2], number(w[3])));
                 continue;
             }
             double first = Double.parseDouble(w[4]);
@@ -73,7 +90,7 @@ final class NetworkText {
                 default -> throw new IllegalArgumentException("no element begins: " + line);
             }
         }
-        networks.add(new Named(name, builder.build()));
+        networks.add(new Named(name, builder.build(), List.copyOf(converters)));
         return networks;
     }
 

@@ -2,15 +2,21 @@ package bayproof.solve;
 
 import java.io.File;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Runs decks with ngspice and reads what it prints. */
@@ -37,12 +43,26 @@ final class Ngspice {
     }
 
     /** Solves the decks: {@code deck <title>}, then one line for each value; no lines where it found no point. */
-    static String run(List<SpiceDeck> decks) throws IOException, InterruptedException {
-        StringBuilder printed = new StringBuilder();
-        for (int from = 0; from < decks.size(); from += PER_PROCESS) {
+    static String run(List<SpiceDeck> decks) {
+        List<CompletableFuture<String>> parts = new ArrayList<>();
+        ExecutorService processes = Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors());
+        try {
+            for (int from = 0; from < decks.size(); from += PER_PROCESS) {
+                List<SpiceDeck> part = decks.subList(from, Math.min(decks.size(), from + PER_PROCESS));
+                parts.add(CompletableFuture.supplyAsync(() -> runPart(part), processes));
+            }
+            return parts.stream().map(CompletableFuture::join).collect(Collectors.joining());
+        } finally {
+            processes.shutdownNow();
+        }
+    }
+
+    private static String runPart(List<SpiceDeck> decks) {
+        try {
+            StringBuilder printed = new StringBuilder();
             Path folder = Files.createTempDirectory("decks");
             try {
-                process(folder, decks.subList(from, Math.min(decks.size(), from + PER_PROCESS)), printed);
+                process(folder, decks, printed);
             } finally {
                 try (Stream<Path> files = Files.list(folder)) {
                     for (Path file : files.toList()) {
@@ -51,8 +71,12 @@ final class Ngspice {
                 }
                 Files.delete(folder);
             }
+            return printed.toString();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        } catch (InterruptedException e) {
+            throw new IllegalStateException(e);
         }
-        return printed.toString();
     }
 
     private static void process(Path folder, List<SpiceDeck> decks, StringBuilder printed)

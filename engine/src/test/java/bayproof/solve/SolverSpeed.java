@@ -33,7 +33,7 @@ final class SolverSpeed {
                     micros(() -> Solver.solve(onBattery(network))),
                     micros(() -> Solver.solve(RandomNetworks.scaled(network, 1000))));
         }
-        List<NetworkText.Named> networks = StoredDecks.networks();
+        List<NetworkText.Named> networks = StoredDecks.PLAIN.networks();
         double ours = micros(() -> networks.stream().map(named -> Solver.solve(named.network())).toList())
                 / networks.size();
         double theirs = ngspiceMicros(SpiceDeck.of(networks.get(0)).get(1));

@@ -2,15 +2,16 @@ package bayproof.solve;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
-import java.util.Set;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
- * A deck for ngspice: one network of one battery and one alternator, with one combination of conditions.
+ * A deck for ngspice: one network, with one combination of conditions of its sources.
  *
- * @param title      network name and both conditions
+ * @param title      network name and the conditions, batteries first
  * @param circuit    the lines of the circuit, the title first
  * @param quantities what is to be printed
  */
@@ -18,29 +19,43 @@ record SpiceDeck(String title, String circuit, List<String> quantities) {
     /** Written out here, not asked of the solver: what is under test must not say what is tried. */
     private static final List<Condition> BATTERY =
             List.of(Condition.TAKING_ACCEPTANCE, Condition.AT_REST_VOLTS, Condition.GIVING);
-    private static final List<Condition> ALTERNATOR =
+    private static final List<Condition> REGULATED =
             List.of(Condition.STANDING_BY, Condition.HOLDING_SET_POINT, Condition.AT_LIMIT);
 
     /** The decks of a network, one for each combination of conditions. */
     static List<SpiceDeck> of(NetworkText.Named named) {
         List<SpiceDeck> decks = new ArrayList<>();
-        for (Condition battery : BATTERY) {
-            for (Condition alternator : ALTERNATOR) {
-                decks.add(new Writer(named.network()).write(named.name() + " " + battery + " " + alternator, battery,
-                        alternator));
-            }
+        for (Map<String, Condition> conditions : combinations(named.network())) {
+            decks.add(new SpiceWriter(named, conditions).write(title(named, conditions)));
         }
         return decks;
     }
 
-    static Source.Battery battery(Network network) {
-        return (Source.Battery) network.sources().stream().filter(Source.Battery.class::isInstance).findFirst()
-                .orElseThrow();
+    static String title(NetworkText.Named named, Map<String, Condition> conditions) {
+        return named.name() + conditions.values().stream().map(condition -> " " + condition)
+                .collect(Collectors.joining());
     }
 
-    static Source.Regulated alternator(Network network) {
-        return (Source.Regulated) network.sources().stream().filter(Source.Regulated.class::isInstance).findFirst()
-                .orElseThrow();
+    /** Every combination of conditions, each by the id of its source, batteries first. */
+    static List<Map<String, Condition>> combinations(Network network) {
+        List<Map<String, Condition>> combinations = List.of(Map.of());
+        for (Source source : ordered(network)) {
+            List<Map<String, Condition>> longer = new ArrayList<>();
+            for (Map<String, Condition> shorter : combinations) {
+                for (Condition condition : source instanceof Source.Battery ? BATTERY : REGULATED) {
+                    Map<String, Condition> one = new LinkedHashMap<>(shorter);
+                    one.put(source.id(), condition);
+                    longer.add(one);
+                }
+            }
+            combinations = longer;
+        }
+        return combinations;
+    }
+
+    static List<Source> ordered(Network network) {
+        return Stream.concat(network.sources().stream().filter(Source.Battery.class::isInstance),
+                network.sources().stream().filter(Source.Regulated.class::isInstance)).toList();
     }
 
     /** The decks as one text, which {@link #read} takes apart again. */
@@ -64,106 +79,5 @@ record SpiceDeck(String title, String circuit, List<String> quantities) {
             }
         }
         return decks;
-    }
-
-    /** Writes one circuit. */
-    private static final class Writer {
-        private final Network network;
-        private final StringBuilder circuit = new StringBuilder();
-        private final List<String> quantities = new ArrayList<>();
-
-        Writer(Network network) {
-            this.network = network;
-        }
-
-        SpiceDeck write(String title, Condition batteryCondition, Condition alternatorCondition) {
-            Source.Battery battery = battery(network);
-            Source.Regulated alternator = alternator(network);
-            line("*", title);
-            for (Branch branch : network.branches()) {
-                line("r" + branch.id(), node(branch.from()), node(branch.to()), branch.ohms());
-            }
-            String plus = node(battery.positive());
-            String minus = node(battery.negative());
-            switch (batteryCondition) {
-                case TAKING_ACCEPTANCE -> line("ibattery", plus, minus, battery.acceptanceAmperes());
-                case AT_REST_VOLTS -> line("vbattery", plus, minus, battery.restVolts());
-                default -> {
-                    line("vbattery", "inside", minus, battery.restVolts());
-                    line("rbattery", "inside", plus, battery.internalOhms());
-                }
-            }
-            String high = node(alternator.positive());
-            String low = node(alternator.negative());
-            switch (alternatorCondition) {
-                case HOLDING_SET_POINT -> line("valternator", high, low, alternator.setVolts());
-                case AT_LIMIT -> line("ialternator", low, high, alternator.limitAmperes());
-                default -> {
-                    // It gives nothing: no element.
-                }
-            }
-            for (Load load : network.loads()) {
-                load(load);
-            }
-            double start = alternatorCondition == Condition.HOLDING_SET_POINT
-                    ? alternator.setVolts() : battery.restVolts();
-            Set<String> fed = feedSide();
-            for (String name : network.nodes()) {
-                if (!name.equals(network.reference())) {
-                    quantities.add("v(" + name + ")");
-                    line(".nodeset v(" + name + ")=" + (fed.contains(name) ? start : 0));
-                }
-            }
-            if (batteryCondition != Condition.TAKING_ACCEPTANCE) {
-                quantities.add("i(vbattery)");
-            }
-            if (alternatorCondition == Condition.HOLDING_SET_POINT) {
-                quantities.add("i(valternator)");
-            }
-            network.branches().forEach(branch -> quantities.add("@r" + branch.id() + "[i]"));
-            line(".options reltol=1e-10 abstol=1e-12 vntol=1e-12");
-            line(".end");
-            return new SpiceDeck(title, circuit.toString(), quantities);
-        }
-
-        private void load(Load load) {
-            String positive = node(load.positive());
-            String negative = node(load.negative());
-            if (load instanceof Load.Resistive resistive) {
-                line("r" + load.id(), positive, negative, resistive.ohms());
-            } else if (load instanceof Load.ConstantCurrent current) {
-                line("i" + load.id(), positive, negative, current.amperes());
-            } else if (load instanceof Load.ConstantPower power) {
-                line("b" + load.id(), positive, negative,
-                        "i=" + power.watts() + "/v(" + positive + "," + negative + ")");
-            }
-        }
-
-        /** The nodes that branches join to the positive terminal of a source. */
-        private Set<String> feedSide() {
-            Set<String> fed = new HashSet<>();
-            network.sources().forEach(source -> fed.add(source.positive()));
-            boolean grown = true;
-            while (grown) {
-                grown = false;
-                for (Branch branch : network.branches()) {
-                    if (fed.contains(branch.from()) || fed.contains(branch.to())) {
-                        grown |= fed.add(branch.from()) | fed.add(branch.to());
-                    }
-                }
-            }
-            return fed;
-        }
-
-        private String node(String name) {
-            return name.equals(network.reference()) ? "0" : name.toLowerCase(Locale.ROOT);
-        }
-
-        private void line(Object... words) {
-            for (int i = 0; i < words.length; i++) {
-                circuit.append(i == 0 ? "" : " ").append(words[i]);
-            }
-            circuit.append('\n');
-        }
     }
 }

@@ -1,5 +1,9 @@
 package bayproof.solve;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import bayproof.support.Tally;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -7,9 +11,14 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.zip.GZIPInputStream;
 import java.util.zip.GZIPOutputStream;
+import org.junit.jupiter.api.Assumptions;
 
 /**
  * The networks, decks and printed values kept among the test resources. {@link #main} makes them anew where ngspice is
@@ -18,66 +27,104 @@ import java.util.zip.GZIPOutputStream;
  * <pre>
  * java -cp "target/test-classes:target/classes:target/lib/*" bayproof.solve.StoredDecks
  * </pre>
+ *
+ * @param folder under {@code /ngspice} of the test resources
  */
-final class StoredDecks {
-    private static final int COUNT = 200;
-    private static final int COIL_NETS = 100;
+record StoredDecks(String folder) {
+    /** 200 networks of one battery and one alternator. */
+    static final StoredDecks PLAIN = new StoredDecks("");
+    /** 100 networks of tied sources and a converter. */
+    static final StoredDecks CONVERTER = new StoredDecks("converter/");
+
     private static final long SEED = 20261125;
 
-    private StoredDecks() {
+    List<NetworkText.Named> networks() throws IOException {
+        try (InputStream stream = stream("networks.txt")) {
+            return NetworkText.read(new String(stream.readAllBytes(), StandardCharsets.UTF_8));
+        }
     }
 
-    static List<NetworkText.Named> networks() throws IOException {
-        return NetworkText.read(new String(bytes("networks.txt"), StandardCharsets.UTF_8));
-    }
-
-    static List<SpiceDeck> decks() throws IOException {
+    List<SpiceDeck> decks() throws IOException {
         return SpiceDeck.read(unzipped("decks.txt.gz"));
     }
 
-    static String printed() throws IOException {
-        return unzipped("printed.txt.gz");
+    Map<String, Map<String, Double>> printed() throws IOException {
+        return Ngspice.values(unzipped("printed.txt.gz"));
     }
 
     static List<CoilNetDeck> coilNets() throws IOException {
-        return CoilNetDeck.read(new String(bytes("coil-nets.txt"), StandardCharsets.UTF_8));
-    }
-
-    static String coilNetsPrinted() throws IOException {
-        return new String(bytes("coil-nets-printed.txt"), StandardCharsets.UTF_8);
-    }
-
-    private static byte[] bytes(String name) throws IOException {
-        try (InputStream stream = StoredDecks.class.getResourceAsStream("/ngspice/" + name)) {
-            return stream.readAllBytes();
+        try (InputStream stream = PLAIN.stream("coil-nets.txt")) {
+            return CoilNetDeck.read(new String(stream.readAllBytes(), StandardCharsets.UTF_8));
         }
     }
 
-    private static String unzipped(String name) throws IOException {
-        try (InputStream stream =
-                new GZIPInputStream(StoredDecks.class.getResourceAsStream("/ngspice/" + name))) {
+    static Map<String, Map<String, Double>> coilNetsPrinted() throws IOException {
+        try (InputStream stream = PLAIN.stream("coil-nets-printed.txt")) {
+            return Ngspice.values(new String(stream.readAllBytes(), StandardCharsets.UTF_8));
+        }
+    }
+
+    private InputStream stream(String name) {
+        return StoredDecks.class.getResourceAsStream("/ngspice/" + folder + name);
+    }
+
+    private String unzipped(String name) throws IOException {
+        try (InputStream stream = new GZIPInputStream(stream(name))) {
             return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
         }
+    }
+
+    /** Runs the decks again where ngspice is installed and compares; says so where it is not. */
+    void assertReproduced(String what) throws IOException, InterruptedException {
+        Optional<String> version = Ngspice.version();
+        if (version.isEmpty()) {
+            Tally.notRun("ngspice re-run of " + what, "ngspice is not installed");
+            Assumptions.abort("ngspice is not installed");
+        }
+        Map<String, Map<String, Double>> printed = printed();
+        List<SpiceDeck> decks = decks();
+        Map<String, Map<String, Double>> again = Ngspice.values(Ngspice.run(decks));
+        Set<String> compared = new HashSet<>();
+        for (SpiceDeck deck : decks) {
+            Map<String, Double> before = printed.get(deck.title());
+            Map<String, Double> now = again.get(deck.title());
+            if (SpicePoint.isMeaningless(before)) {
+                assertTrue(SpicePoint.isMeaningless(now), deck.title());
+                continue;
+            }
+            assertEquals(before.keySet(), now.keySet(), deck.title());
+            before.forEach((quantity, value) -> assertEquals(value, now.get(quantity),
+                    1e-9 * Math.max(Math.abs(value), quantity.startsWith("v(") ? 1 : 1e-2),
+                    deck.title() + " " + quantity + " by " + version.get()));
+            compared.add(deck.title().split(" ")[0]);
+        }
+        assertEquals(networks().size(), compared.size());
     }
 
     /** Writes the stored files into the folder named by the first argument, or {@code src/test/resources/ngspice}. */
     public static void main(String[] arguments) throws IOException, InterruptedException {
         Path folder = Path.of(arguments.length > 0 ? arguments[0] : "src/test/resources/ngspice");
-        Files.createDirectories(folder);
+        PLAIN.write(folder, new RandomNetworks(SEED).make(200));
+        CONVERTER.write(folder, new RandomConverterNetworks(SEED).make(100));
+        List<CoilNetDeck> coilNets = CoilNetDeck.random(SEED, 100);
+        Files.writeString(folder.resolve("coil-nets.txt"), CoilNetDeck.write(coilNets));
+        Files.writeString(folder.resolve("coil-nets-printed.txt"), Ngspice.run(coilNets.stream().map(CoilNetDeck::deck).toList()));
+    }
+
+    private void write(Path root, List<NetworkText.Named> all) throws IOException, InterruptedException {
+        Path target = root.resolve(folder);
+        Files.createDirectories(target);
         String version = Ngspice.version().orElseThrow(() -> new IOException("ngspice is not installed"));
         StringBuilder networks = new StringBuilder();
         List<SpiceDeck> decks = new ArrayList<>();
-        for (NetworkText.Named named : new RandomNetworks(SEED).make(COUNT)) {
+        for (NetworkText.Named named : all) {
             networks.append(NetworkText.write(named));
             decks.addAll(SpiceDeck.of(named));
         }
-        Files.writeString(folder.resolve("version.txt"), version + "\n");
-        Files.writeString(folder.resolve("networks.txt"), networks);
-        Files.write(folder.resolve("decks.txt.gz"), zipped(SpiceDeck.write(decks)));
-        Files.write(folder.resolve("printed.txt.gz"), zipped(Ngspice.run(decks)));
-        List<CoilNetDeck> coilNets = CoilNetDeck.random(SEED, COIL_NETS);
-        Files.writeString(folder.resolve("coil-nets.txt"), CoilNetDeck.write(coilNets));
-        Files.writeString(folder.resolve("coil-nets-printed.txt"), Ngspice.run(coilNets.stream().map(CoilNetDeck::deck).toList()));
+        Files.writeString(target.resolve("version.txt"), version + "\n");
+        Files.writeString(target.resolve("networks.txt"), networks);
+        Files.write(target.resolve("decks.txt.gz"), zipped(SpiceDeck.write(decks)));
+        Files.write(target.resolve("printed.txt.gz"), zipped(Ngspice.run(decks)));
     }
 
     private static byte[] zipped(String text) throws IOException {

@@ -30,7 +30,10 @@ class UnitsTest {
         "36 l | VOLUME | 0.036", "1 ft³ | VOLUME | 0.028316846592", "4 h | TIME | 14400", "0.2 hours | TIME | 720",
         "30 min | TIME | 1800", "1.2 ms | TIME | 0.0012", "50 lb | MASS | 22.6796185", "400 g | MASS | 0.4",
         "320 cm² | AREA | 0.032", "70 Ah | CHARGE | 252000", "8 N m | TORQUE | 8", "8 N·m | TORQUE | 8",
-        "+5 V | VOLTAGE | 5", ".5 in | LENGTH | 0.0127", "010 A | CURRENT | 10", "  12 V  | VOLTAGE | 12"})
+        "12 V DC | VOLTAGE | 12",
+        "12VDC | VOLTAGE | 12", "3/8 in | LENGTH | 0.009525", "3/8\" | LENGTH | 0.009525", "1 1/2 in | LENGTH | 0.0381",
+        "1-1/2 inch | LENGTH | 0.0381", "5'6\" | LENGTH | 1.6764", "5 ft 6 in | LENGTH | 1.6764", "5' 6.5\" | LENGTH | 1.6891",
+        "5 ft 6 1/2 in | LENGTH | 1.6891", "1/64 in | LENGTH | 0.000396875", "+5 V | VOLTAGE | 5", ".5 in | LENGTH | 0.0127", "010 A | CURRENT | 10", "  12 V  | VOLTAGE | 12"})
     void readsWhatPeopleWrite(String text, Dimension dimension, double si) throws UnitException {
         assertEquals(new Quantity(si, dimension), Units.parse(text));
         assertEquals(new Quantity(si, dimension), Units.parse(text, dimension));
@@ -42,8 +45,9 @@ class UnitsTest {
         "1'000 m | thousands mark", "1_000 m | thousands mark", "1.2.3 m | more than one number", "1e3 m | power of ten",
         "1e400 m | power of ten", "1E-3 m | power of ten", "0x10 m | unit \"x10 m\"", "NaN m | begin with a number",
         "Infinity V | begin with a number", "m | begin with a number", "٣ m | begin with a number",
-        "- 5 V | begin with a number", "5. in | unit \". in\"", "3/8 in | fraction", "1 1/2 in | fraction",
-        "½ in | fraction", "5'6\" | two units", "5 ft 6 in | two units", "12 V DC | unit \"V DC\"", "250 MOhm | capitals matter",
+        "- 5 V | begin with a number", "5. in | unit \". in\"", "3/8 m | fraction", "3/7 in | fraction",
+        "8/8 in | fraction", "½ in | fraction", "1½ in | fraction", "5'16\" | two units", "5 ft 60 in | two units", "5.5 ft 6 in | two units",
+        "12 V AC | direct current", "100 W RMS | how the power was rated", "1000 watts max | how the power was rated", "250 MOhm | capitals matter",
         "30 MA | capitals matter", "100 Mhz | capitals matter", "5 M | capitals matter", "20 G | capitals matter",
         "4 H | capitals matter", "1 F | unit \"F\"", "-300 °C | absolute zero", "1234567890123456789012345678.5 m | too long"})
     void refusesWithTheReason(String text, String reason) {

@@ -1,0 +1,91 @@
+package bayproof.report.worksheet;
+
+import bayproof.demand.Limits;
+import bayproof.read.Plan;
+import bayproof.report.Amounts;
+import bayproof.report.Days;
+import bayproof.units.Dimension;
+import bayproof.units.Units;
+import bayproof.worksheet.PinForms;
+import bayproof.worksheet.PinFunctions;
+import bayproof.worksheet.SpeakerLines;
+import bayproof.worksheet.Worksheet;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+/** Page 3: what each joined pin and each speaker cable must read. */
+final class PinPage {
+    private final Worksheet sheet;
+    private final Limits limits;
+
+    PinPage(Worksheet sheet) {
+        this.sheet = sheet;
+        this.limits = sheet.job().limits();
+    }
+
+    Page page() {
+        List<Block> blocks = new ArrayList<>(SheetHead.cautions("Yellow plugs and yellow sleeves belong to the restraint system: no meter, no tip, no tap.",
+                "Meter only, never a test lamp. A tip between two pins makes a short: use thin tips, from behind."));
+        Set<String> functions = new LinkedHashSet<>();
+        for (PinForms.Connector connector : sheet.connectors()) {
+            List<List<String>> rows = new ArrayList<>();
+            connector.pins().stream().filter(pin -> pin.use() != null).forEach(pin -> pin(pin, rows, functions));
+            if (!rows.isEmpty()) {
+                blocks.add(new Block.Heading(connector.id() + ", " + Say.text(connector.family())));
+                blocks.add(new Block.Grid(List.of("", "pin", "color", "function", "state", "must read", "reads"), rows));
+            }
+        }
+        if (functions.isEmpty()) {
+            blocks.add(new Block.Words("", "The plan joins no factory pin."));
+        } else {
+            blocks.add(new Block.Heading("MUST NOT READ"));
+            functions.forEach(name -> mustNot(blocks, PinFunctions.built().get(name)));
+        }
+        speakers(blocks);
+        return new Page("3 PINS AND SPEAKERS", blocks);
+    }
+
+    private void pin(PinForms.Pin pin, List<List<String>> rows, Set<String> functions) {
+        Plan.PinUse use = pin.use();
+        PinFunctions.Function function = PinFunctions.built().get(use.function().orElse(""));
+        List<String> states = new ArrayList<>();
+        List<String> must = new ArrayList<>();
+        List<String> blanks = new ArrayList<>();
+        if (function != null) {
+            functions.add(function.name());
+            function.limits().forEach((state, limit) -> {
+                states.add(state);
+                must.add(Amounts.figure(limits.named(limit)));
+                boolean read = use.identified().state().orElse("").equals(state) && use.identified().reading().isGiven();
+                blanks.add(read ? use.identified().reading().map(reading -> Units.print(reading.si(), reading.dimension())).orElse("") : Block.BLANK);
+            });
+        }
+        rows.add(List.of(Block.BOX, pin.cavity(), Say.text(use.color()), Say.text(use.function()), states.isEmpty() ? Block.BLANK : String.join("\n", states),
+                must.isEmpty() ? Block.BLANK : String.join("\n", must), blanks.isEmpty() ? Block.BLANK : String.join("\n", blanks)));
+    }
+
+    static void mustNot(List<Block> blocks, PinFunctions.Function function) {
+        blocks.add(new Block.Words(function.name() + ":", function.mustNot() + "."));
+    }
+
+    // speakers
+
+    private void speakers(List<Block> blocks) {
+        blocks.add(new Block.Heading("SPEAKER CABLES, at the amplifier's end, cable off the amplifier"));
+        if (sheet.speakers().isEmpty()) {
+            blocks.add(new Block.Words("", "The plan wires no speaker to an amplifier."));
+            return;
+        }
+        List<List<String>> rows = new ArrayList<>();
+        for (SpeakerLines.Line line : sheet.speakers()) {
+            rows.add(List.of(Block.BOX, line.output(), Say.text(line.net()), Say.amount(line.loadOhms(), Dimension.RESISTANCE),
+                    Say.amount(line.minimumOhms(), Dimension.RESISTANCE), Block.BLANK));
+        }
+        blocks.add(new Block.Grid(List.of("", "output", "coils: + in series,\n| in parallel", "nominal\nload", "least\nload", "meter\nreads"), rows));
+        blocks.add(new Block.Words("", "A meter reads the coils' DC resistance, which is less than the nominal load, and the cable. Touch the tips together first and take that reading off."));
+        blocks.add(new Block.Words("MUST NOT READ", "near 0 ohm (short or pinched cable); open (a coil or joint is open, or a capacitor is in the way); anything to ground; "
+                + "twice what the other side reads (one of two parallel coils is open)."));
+    }
+}

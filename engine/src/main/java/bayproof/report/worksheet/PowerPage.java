@@ -1,0 +1,167 @@
+package bayproof.report.worksheet;
+
+import bayproof.demand.Limits;
+import bayproof.facts.FuseStation;
+import bayproof.read.Item;
+import bayproof.read.Job;
+import bayproof.report.Amounts;
+import bayproof.units.Dimension;
+import bayproof.worksheet.SpeakerLines;
+import bayproof.worksheet.Worksheet;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** Page 4: the first power, step by step, and the levels to set. */
+final class PowerPage {
+    private static final String STOP_WORDS = "Anything warm, any smell, any lamp: fuse out, call the lead.";
+
+    private final Worksheet sheet;
+    private final Job job;
+    private final Limits limits;
+    private final List<Block> blocks = new ArrayList<>();
+    private int number;
+
+    PowerPage(Worksheet sheet) {
+        this.sheet = sheet;
+        this.job = sheet.job();
+        this.limits = job.limits();
+    }
+
+    Page page() {
+        blocks.addAll(SheetHead.cautions("Battery acid, gas and short circuit: glasses on, rings and watch off, insulated wrench, no flame.",
+                "Restraint plugs are joined again before the battery is; nobody sits before them when it is.",
+                "A converter, an amplifier's capacitor or a second battery keeps a circuit live with the first battery off."));
+        blocks.add(new Block.Words("STOP WORDS", STOP_WORDS));
+        before();
+        battery();
+        smallFuses();
+        ratedFuses();
+        running();
+        levels();
+        return new Page("4 FIRST POWER", blocks);
+    }
+
+    private void step(String say, List<String> lines) {
+        blocks.add(new Block.Step(++number, say, lines));
+    }
+
+    private void before() {
+        step("Two people. One at the battery with the wrench in hand, one at the meter. Read the stop words aloud.", List.of());
+        step("Every fuse of page 2 is OUT and lies beside its holder" + (sheet.fuses().isEmpty() ? "." : ": " + sheet.fuses().size() + " fuses."),
+                List.of(Block.BOX + " counted: " + Block.BLANK));
+        step("Radio off, turn-on wires off, gains at their lowest, every switch off.", List.of());
+        step("Battery still off. Ohms from the dead side of each fuse to ground, once the meter has settled: must read "
+                + Amounts.figure(limits.named("dead-side-resistance")) + ". A reading that climbs is a capacitor that fills.",
+                List.of());
+        grid(List.of("", "dead side", "reads"), sheet.fuses().stream().map(fuse -> List.of(Block.BOX, fuse.deadSide(), Block.BLANK + " ohm")).toList());
+    }
+
+    private void battery() {
+        List<String> posts = new ArrayList<>();
+        for (Item.Battery battery : job.itemsOf(Item.Battery.class)) {
+            posts.add(Block.BOX + " " + battery.id() + ": must read " + rest(battery) + "  reads " + Block.BLANK + " V");
+        }
+        step("Join each battery, negative last. Volts at the posts, nothing switched on:", posts);
+    }
+
+    /** Lead-acid rest volts; another chemistry has its own data sheet. */
+    private String rest(Item.Battery battery) {
+        String chemistry = battery.chemistry().orElse("");
+        return chemistry.equals("lithium") || chemistry.isEmpty() ? "what its data sheet says: " + Block.BLANK
+                : Amounts.figure(limits.named("pin-constant-supply-asleep"));
+    }
+
+    private void smallFuses() {
+        double small = limits.named("first-power-fuse").value();
+        String apart = Say.amount(limits.named("first-power-difference").value(), Dimension.VOLTAGE);
+        Map<String, List<FuseStation>> byPost = new LinkedHashMap<>();
+        sheet.fuses().stream().filter(fuse -> fuse.post() != null && !fuse.joinsSources())
+                .forEach(fuse -> byPost.computeIfAbsent(fuse.post(), any -> new ArrayList<>()).add(fuse));
+        byPost.forEach((post, fuses) -> {
+            step("From " + post + ", small fuses first, in this order, one at a time; each stays in. Fuse out: the live side reads as the post within " + apart
+                    + ", the dead side 0 V. Fuse in: both sides read the same. " + STOP_WORDS, List.of());
+            grid(List.of("", "fuse", "live side\nout", "dead side\nout", "put in", "dead side\nin"), fuses.stream().map(fuse -> List.of(Block.BOX, fuse.id(),
+                    Block.BLANK + " V", Block.BLANK + " V", Say.amount(Math.min(small, fuse.ratingAmperes().orElse(small)), Dimension.CURRENT), Block.BLANK + " V")).toList());
+        });
+        List<String> joining = sheet.fuses().stream().filter(FuseStation::joinsSources).map(FuseStation::id).toList();
+        if (!joining.isEmpty()) {
+            step("These join two sources and stay OUT for now: " + String.join(", ", joining) + ".", List.of());
+        }
+        List<String> unfed = sheet.fuses().stream().filter(fuse -> fuse.post() == null).map(FuseStation::id).toList();
+        if (!unfed.isEmpty()) {
+            step("No way from a source leads to these. They stay OUT until the plan says what feeds them: " + String.join(", ", unfed) + ".", List.of());
+        }
+        step("A small fuse that blows at once has met a short or an empty capacitor. Do not put in a second one: call the lead.", List.of());
+    }
+
+    private void grid(List<String> head, List<List<String>> rows) {
+        if (!rows.isEmpty()) {
+            blocks.add(new Block.Grid(head, rows));
+        }
+    }
+
+    private void ratedFuses() {
+        double small = limits.named("first-power-fuse").value();
+        List<List<String>> rows = new ArrayList<>();
+        // What joins two sources comes when both have proved themselves.
+        for (boolean joining : new boolean[] {false, true}) {
+            sheet.fuses().stream().filter(fuse -> fuse.post() != null && fuse.joinsSources() == joining)
+                    .filter(fuse -> joining || fuse.ratingAmperes().map(rating -> rating > small).orElse(true))
+                    .forEach(fuse -> rows.add(List.of(Block.BOX, fuse.id(), Say.amount(fuse.ratingAmperes(), Dimension.CURRENT), Say.text(fuse.item().place()))));
+        }
+        if (!rows.isEmpty()) {
+            step("Rated fuses in place of the small ones, in this order, one at a time. After each " + Say.amount(limits.named("first-power-look").value(), Dimension.TIME)
+                    + " of looking, feeling and smelling. " + STOP_WORDS, List.of());
+            grid(List.of("", "fuse", "rated", "where"), rows);
+        }
+    }
+
+    private void running() {
+        Set<String> woken = new LinkedHashSet<>();
+        job.runs().values().forEach(run -> List.of(run.from().orElse(""), run.to().orElse("")).forEach(end -> {
+            if (end.endsWith(".turn-on")) {
+                woken.add(end);
+            }
+        }));
+        if (!woken.isEmpty()) {
+            step("Radio on, volume at its lowest. Each turn-on must read " + Amounts.figure(limits.named("pin-turn-on-radio-on")) + "; radio off again: "
+                    + Amounts.figure(limits.named("also-turn-on-asleep")) + ".", List.of());
+            grid(List.of("", "turn-on", "radio on", "radio off"), woken.stream().map(end -> List.of(Block.BOX, end, Block.BLANK + " V", Block.BLANK + " V")).toList());
+        }
+        List<List<String>> volts = new ArrayList<>();
+        for (Item item : job.items().values()) {
+            if (item instanceof Item.Powered powered) {
+                volts.add(List.of(Block.BOX, item.id(), Say.amount(powered.minimumVolts(), Dimension.VOLTAGE), Block.BLANK + " V"));
+            }
+        }
+        if (!volts.isEmpty()) {
+            step("Engine off, everything on, quiet. Volts from supply to ground at each item, tips on its own terminals: above what it shuts down at.", List.of());
+            grid(List.of("", "item", "shuts down below", "reads"), volts);
+        }
+        step("Everything off, doors latched, key away: the current asleep is read after the vehicle sleeps (bayproof why standby-within-figure).", List.of(Block.BOX + " " + Block.BLANK + " mA"));
+    }
+
+    // levels
+
+    private void levels() {
+        if (sheet.speakers().isEmpty()) {
+            return;
+        }
+        blocks.add(new Block.Heading("LEVELS"));
+        blocks.addAll(SheetHead.cautions("Speakers off the amplifier while a tone plays: a full tone ruins a tweeter, and hearing, in seconds."));
+        for (SpeakerLines.Line line : sheet.speakers()) {
+            blocks.add(new Block.Words(Block.BOX, level(line)));
+        }
+    }
+
+    /** What is known of an output; volts that nobody worked out are a blank. */
+    private static String level(SpeakerLines.Line line) {
+        return line.output() + ", rated " + Say.amount(line.ratedWatts(), Dimension.POWER) + " into " + Say.amount(line.ratedOhms(), Dimension.RESISTANCE) + ", planned load "
+                + Say.amount(line.loadOhms(), Dimension.RESISTANCE) + ": turn the gain up until the output reads " + Block.BLANK + " V AC, with the tone " + Block.BLANK
+                + " Hz at the source's volume step " + Block.BLANK + " and no further.";
+    }
+}
