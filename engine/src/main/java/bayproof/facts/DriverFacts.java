@@ -25,6 +25,8 @@ import java.util.function.Consumer;
 
 /** Facts about each speaker and what drives it, and about each amplifier's channels and rating. */
 final class DriverFacts {
+    private static final double ROUNDED = 1e9;
+
     private final Model model;
     private final SpeakerNets nets;
     private final Outputs outputs;
@@ -74,7 +76,8 @@ final class DriverFacts {
             watts = watts.with(watts(speaker, output), Double::sum);
         }
         Shown<Double> reached = watts;
-        Shown<Double> share = watts.with(speaker.data().ratedWatts(), (given, rated) -> given / rated).then(part -> Shown.of(part,
+        // A root and its square leave a rounding in the last digits, which must not break a rating that is met exactly.
+        Shown<Double> share = watts.with(speaker.data().ratedWatts(), (given, rated) -> Math.rint(given / rated * ROUNDED) / ROUNDED).then(part -> Shown.of(part,
                 () -> Model.print(reached.orElse(0.0), Dimension.POWER) + " of " + Model.print(speaker.data().ratedWatts().orElse(0.0), Dimension.POWER)));
         boolean direct = on.stream().allMatch(output -> output.speakers().contains(speaker.id()));
         Knob limiter = on.size() == 1 && direct && outputs.setting(on.get(0).wiring().id()) != null

@@ -154,7 +154,7 @@ final class SignalFacts {
     private void exposure(Consumer<Fact> facts) {
         List<String> loud = model.limit("loud-steps").words();
         List<Plan.Step> steps = model.job.plan().steps().values().stream().filter(step -> loud.contains(step.does().orElse(""))).toList();
-        if (steps.isEmpty()) {
+        if (steps.isEmpty() || model.job.itemsOf(Item.Amplifier.class).isEmpty()) {
             return;
         }
         Shown<List<Hearing.Exposure>> heard = Shown.of(List.of());
