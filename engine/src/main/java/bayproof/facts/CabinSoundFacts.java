@@ -46,7 +46,7 @@ final class CabinSoundFacts {
         Shown<Boolean> changes = Shown.of(!model.job.itemsOf(Item.Enclosure.class).isEmpty());
         List<String> bass = model.limit("speakers-with-bass").words();
         for (Item.Speaker speaker : model.job.itemsOf(Item.Speaker.class)) {
-            changes = Kleene.or(changes, speaker.plays().map(bass::contains));
+            changes = Kleene.or(changes, speaker.data().plays().map(bass::contains));
         }
         return changes;
     }

@@ -12,7 +12,7 @@ import java.util.TreeMap;
  * Its kind decides which terminals it has and which facts are asked for.
  */
 public sealed interface Item permits Item.Battery, Item.Alternator, Item.Fuse, Item.FuseBlock, Item.Powered, Item.Speaker,
-        Item.GroundPoint, Item.GroundBar, Item.Harness, Item.Converter, Item.Enclosure {
+        Item.GroundPoint, Item.GroundBar, Item.Harness, Item.Converter, Item.Enclosure, Item.PassiveNetwork {
     String id();
 
     String path();
@@ -35,7 +35,7 @@ public sealed interface Item permits Item.Battery, Item.Alternator, Item.Fuse, I
             "battery", Battery.class, "alternator", Alternator.class, "fuse", Fuse.class, "fuse-block", FuseBlock.class,
             "amplifier", Amplifier.class, "interface", Interface.class, "speaker", Speaker.class,
             "ground-point", GroundPoint.class, "ground-bar", GroundBar.class, "accessory", Accessory.class, "harness", Harness.class,
-            "processor", Processor.class, "converter", Converter.class, "enclosure", Enclosure.class);
+            "processor", Processor.class, "converter", Converter.class, "enclosure", Enclosure.class, "passive-network", PassiveNetwork.class);
 
     private static Map<String, Class<? extends Item>> kinds(Object... pairs) {
         Map<String, Class<? extends Item>> kinds = new TreeMap<>();
@@ -146,7 +146,7 @@ public sealed interface Item permits Item.Battery, Item.Alternator, Item.Fuse, I
                      @Field(key = "idle-draw", says = "current at idle", in = Dimension.CURRENT, zero = true) Shown<Double> idleAmperes,
                      @Field(key = "minimum-volts", says = "supply volts below which it shuts down", in = Dimension.VOLTAGE)
                      Shown<Double> minimumVolts,
-                     @Inline Upkeep upkeep, @Inline Fitting fitting, @Inline Studs studs) implements Powered {
+                     @Inline AmplifierInput input, @Inline Upkeep upkeep, @Inline Fitting fitting, @Inline Studs studs) implements Powered {
         @Override
         public List<String> terminals() {
             return List.of("supply", "ground", "turn-on", "signal-*", "ch-*", "bridged-*");
@@ -168,7 +168,7 @@ public sealed interface Item permits Item.Battery, Item.Alternator, Item.Fuse, I
                      @Field(key = "unused", says = "leads that stay unused in this job, capped; none is []") Shown<List<String>> unused,
                      @Field(key = "programmed", says = "whether it takes a program at all") Shown<Boolean> programmed,
                      @Field(key = "program", says = "what is loaded into it") Program program,
-                     @Inline Upkeep upkeep, @Inline Fitting fitting, @Inline Studs studs) implements Powered {
+                     @Inline LineSignal signal, @Inline Upkeep upkeep, @Inline Fitting fitting, @Inline Studs studs) implements Powered {
         @Override
         public List<String> terminals() {
             return List.of("supply", "ground", "memory", "ignition", "wake", "illumination", "reference", "turn-on", "signal-*", "speaker-*");
@@ -188,13 +188,23 @@ public sealed interface Item permits Item.Battery, Item.Alternator, Item.Fuse, I
                    @Field(key = "place", says = "where the speaker is mounted") Shown<String> place,
                    @Field(key = "coils", says = "nominal impedance of this voice coil", in = Dimension.RESISTANCE)
                    Map<String, Shown<Double>> coils,
-                   @Field(key = "plays", says = "what part of the sound it plays", words = {"tweeter", "midrange", "woofer", "full-range",
-                       "subwoofer"}) Shown<String> plays,
                    @Field(key = "enclosure", says = "enclosure it is built into") Shown<String> enclosure,
-                   @Field(key = "replaces", says = "kept factory part whose place it takes; none is none") Shown<String> replaces) implements Item {
+                   @Field(key = "replaces", says = "kept factory part whose place it takes; none is none") Shown<String> replaces,
+                   @Inline SpeakerData data) implements Item {
         @Override
         public List<String> terminals() {
             return List.copyOf(coils.keySet());
+        }
+    }
+
+    /** A complete passive network with its speakers: one load to the output that feeds it. */
+    record PassiveNetwork(String id, String path, At at,
+                          @Field(key = "place", says = "where the network is mounted") Shown<String> place,
+                          @Field(key = "load", says = "nominal load of the network with its speakers", in = Dimension.RESISTANCE) Shown<Double> loadOhms,
+                          @Field(key = "feeds", says = "speakers behind the network") Shown<List<String>> feeds) implements Item {
+        @Override
+        public List<String> terminals() {
+            return List.of("input", "speaker-*");
         }
     }
 
@@ -236,7 +246,7 @@ public sealed interface Item permits Item.Battery, Item.Alternator, Item.Fuse, I
                      @Field(key = "draw", says = "supply current in use", in = Dimension.CURRENT, zero = true) Shown<Double> drawAmperes,
                      @Field(key = "minimum-volts", says = "supply volts below which it shuts down", in = Dimension.VOLTAGE)
                      Shown<Double> minimumVolts,
-                     @Inline Upkeep upkeep, @Inline Fitting fitting, @Inline Studs studs) implements Powered {
+                     @Inline LineSignal signal, @Inline Upkeep upkeep, @Inline Fitting fitting, @Inline Studs studs) implements Powered {
         @Override
         public List<String> terminals() {
             return List.of("supply", "ground", "turn-on", "signal-*");
@@ -262,7 +272,7 @@ public sealed interface Item permits Item.Battery, Item.Alternator, Item.Fuse, I
                      Shown<Double> minimumVolts,
                      @Field(key = "turn-on-limit", says = "most current its turn-on output gives", in = Dimension.CURRENT)
                      Shown<Double> turnOnLimitAmperes,
-                     @Inline Upkeep upkeep, @Inline Fitting fitting, @Inline Studs studs) implements Powered {
+                     @Inline LineSignal signal, @Inline Upkeep upkeep, @Inline Fitting fitting, @Inline Studs studs) implements Powered {
         @Override
         public List<String> terminals() {
             return List.of("supply", "ground", "turn-on", "turn-on-out", "signal-*", "out-*");

@@ -52,6 +52,18 @@ record StoredDecks(String folder) {
         return Ngspice.values(unzipped("printed.txt.gz"));
     }
 
+    static List<CoilNetDeck> coilNets() throws IOException {
+        try (InputStream stream = PLAIN.stream("coil-nets.txt")) {
+            return CoilNetDeck.read(new String(stream.readAllBytes(), StandardCharsets.UTF_8));
+        }
+    }
+
+    static Map<String, Map<String, Double>> coilNetsPrinted() throws IOException {
+        try (InputStream stream = PLAIN.stream("coil-nets-printed.txt")) {
+            return Ngspice.values(new String(stream.readAllBytes(), StandardCharsets.UTF_8));
+        }
+    }
+
     private InputStream stream(String name) {
         return StoredDecks.class.getResourceAsStream("/ngspice/" + folder + name);
     }
@@ -94,6 +106,9 @@ record StoredDecks(String folder) {
         Path folder = Path.of(arguments.length > 0 ? arguments[0] : "src/test/resources/ngspice");
         PLAIN.write(folder, new RandomNetworks(SEED).make(200));
         CONVERTER.write(folder, new RandomConverterNetworks(SEED).make(100));
+        List<CoilNetDeck> coilNets = CoilNetDeck.random(SEED, 100);
+        Files.writeString(folder.resolve("coil-nets.txt"), CoilNetDeck.write(coilNets));
+        Files.writeString(folder.resolve("coil-nets-printed.txt"), Ngspice.run(coilNets.stream().map(CoilNetDeck::deck).toList()));
     }
 
     private void write(Path root, List<NetworkText.Named> all) throws IOException, InterruptedException {

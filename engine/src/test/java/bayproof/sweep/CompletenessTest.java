@@ -141,6 +141,10 @@ class CompletenessTest {
             }
             others.add(new BigDecimal(number).movePointRight(1).toPlainString() + unit);
             others.add(new BigDecimal(number).movePointLeft(1).toPlainString() + unit);
+            // A level of nought is a level like any other, and ten times nought is nought.
+            if (quantity.dimension() == Dimension.LEVEL) {
+                others.add(new BigDecimal(number).subtract(BigDecimal.ONE).toPlainString() + unit);
+            }
             if (quantity.dimension() == Dimension.CURRENT) {
                 SharedTables.fuses().below(quantity.si()).stream().findFirst()
                         .ifPresent(rating -> others.add(Units.print(rating, Dimension.CURRENT)));
