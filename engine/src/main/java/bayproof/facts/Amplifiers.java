@@ -3,6 +3,9 @@ package bayproof.facts;
 import bayproof.read.CoilNet;
 import bayproof.read.Item;
 import bayproof.read.Plan;
+import bayproof.solve.sound.Draw;
+import bayproof.solve.sound.Levels;
+import bayproof.solve.sound.SpeakerLoads;
 import bayproof.units.Dimension;
 import bayproof.vocabulary.Need;
 import bayproof.vocabulary.Shown;
@@ -14,10 +17,12 @@ import java.util.Map;
 /** What hangs on each amplifier output, and what the amplifier then delivers and draws. */
 final class Amplifiers {
     private final Model model;
+    private final SpeakerNets nets;
     private final Map<String, Shown<Double>> outputs = new HashMap<>();
 
     Amplifiers(Model model) {
         this.model = model;
+        this.nets = new SpeakerNets(model);
     }
 
     /** Wiring entries of one amplifier, in the order of the plan. */
@@ -30,29 +35,32 @@ final class Amplifiers {
         return wiring.id().substring(wiring.id().indexOf('.') + 1).startsWith("bridged-");
     }
 
-    /** Nominal load of a net of voice coils. */
+    /**
+     * Load of a net of voice coils for its amplifier: the nominal one, or the least over the audible range where a capacitor makes it fall.
+     */
     Shown<Double> loadOhms(Plan.Wiring wiring) {
-        return wiring.net().then(text -> {
-            CoilNet net = CoilNet.parse(text);
-            Shown<Double> load = ohms(net);
-            return load.then(ohms -> Shown.of(ohms, () -> text + " = " + Model.print(ohms, Dimension.RESISTANCE)));
-        });
+        return wiring.net().then(text -> nets.nominal(CoilNet.parse(text)).then(net -> {
+            double ohms = SpeakerLoads.leastOhms(net);
+            return Shown.of(ohms, () -> text + " = " + Model.print(ohms, Dimension.RESISTANCE)
+                    + (net.ohmsAt(SpeakerLoads.LOWEST_HERTZ) > ohms * (1 + 1e-6) ? ", the least from 20 Hz to 20 kHz" : ""));
+        }));
     }
 
-    private Shown<Double> ohms(CoilNet net) {
-        if (net instanceof CoilNet.Coil coil) {
-            Item item = model.job.itemOf(coil.terminal());
-            String name = coil.terminal().substring(coil.terminal().indexOf('.') + 1);
-            return item instanceof Item.Speaker speaker && speaker.coils().containsKey(name) ? speaker.coils().get(name)
-                    : Shown.missing(new Need("items", "the speaker of " + coil.terminal(), model.job.planAt()));
-        }
-        boolean series = net instanceof CoilNet.Series;
-        List<CoilNet> members = net instanceof CoilNet.Series each ? each.members() : ((CoilNet.Parallel) net).members();
-        Shown<Double> sum = Shown.of(0.0);
-        for (CoilNet member : members) {
-            sum = sum.with(ohms(member), (before, ohms) -> before + (series ? ohms : 1 / ohms));
-        }
-        return sum.map(total -> series ? total : 1 / total);
+    SpeakerNets nets() {
+        return nets;
+    }
+
+    /** Volts of one output at its rated power; a bridged pair has twice those of one channel. */
+    static Shown<Double> fullVolts(Item.Amplifier amplifier, boolean bridged) {
+        return amplifier.ratedWatts().with(amplifier.ratedLoadOhms(), Levels::targetVolts).then(volts -> Shown.of(bridged ? 2 * volts : volts,
+                () -> "sqrt(" + Model.print(amplifier.ratedWatts().orElse(0.0), Dimension.POWER) + " x "
+                        + Model.print(amplifier.ratedLoadOhms().orElse(0.0), Dimension.RESISTANCE) + ")" + (bridged ? " x 2, bridged" : "")));
+    }
+
+    /** Share of an amplifier's power that does not follow the supply volts: 1 with a regulated supply, 0 without. */
+    double regulatedShare(Item.Amplifier amplifier, Corner corner) {
+        return amplifier.input().regulated().isGiven() ? amplifier.input().regulated().orElse("").equals("yes") ? 1 : 0
+                : corner.window("amplifier-regulation", amplifier.path() + ".regulated");
     }
 
     /**
@@ -91,6 +99,6 @@ final class Amplifiers {
             return Double.NaN;
         }
         double efficiency = corner.orWindow(amplifier.efficiency(), outputClass.equals("D") ? "efficiency-class-d" : "efficiency-class-ab");
-        return output * (outputClass.equals("D") ? share : Math.sqrt(share)) / efficiency;
+        return share == 0 ? 0 : Draw.supplyWatts(output * share, Draw.efficiency(outputClass.equals("D"), efficiency, share));
     }
 }

@@ -19,7 +19,8 @@ enum Question {
             Map.entry("battery-acceptance", End.HIGH),
             Map.entry("alternator-set-point", End.LOW),
             Map.entry("efficiency-class-d", End.LOW),
-            Map.entry("efficiency-class-ab", End.LOW))),
+            Map.entry("efficiency-class-ab", End.LOW),
+            Map.entry("amplifier-regulation", End.HIGH))),
     /**
      * What is left at idle: bad is a weak source and a hungry load. A second battery that takes much is one; and a converter at its
      * limit draws the more the higher that battery holds its output.
@@ -36,7 +37,8 @@ enum Question {
             Map.entry("alternator-idle-share", End.LOW),
             Map.entry("alternator-set-point", End.LOW),
             Map.entry("efficiency-class-d", End.LOW),
-            Map.entry("efficiency-class-ab", End.LOW))),
+            Map.entry("efficiency-class-ab", End.LOW),
+            Map.entry("amplifier-regulation", End.HIGH))),
     /** What charges a battery at the most: bad is a high set point. */
     MOST_CHARGE(Map.of("alternator-set-point", End.HIGH)),
     /** What charges a battery at the least: bad is a low set point. */

@@ -28,6 +28,10 @@ final class SpeakerFacts {
     }
 
     void collect(Consumer<Fact> facts) {
+        Outputs inUse = new Outputs(model, amplifiers);
+        new OutputFacts(model, amplifiers, inUse, this).collect(facts);
+        new DriverFacts(model, amplifiers, inUse).collect(facts);
+        new SignalFacts(model, inUse).collect(facts);
         Set<String> wired = new LinkedHashSet<>();
         for (Item.Amplifier amplifier : model.job.itemsOf(Item.Amplifier.class)) {
             List<Plan.Wiring> outputs = amplifiers.outputsOf(amplifier);
@@ -39,7 +43,13 @@ final class SpeakerFacts {
                 facts.accept(load(amplifier, wiring));
             }
         }
+        Set<String> behind = new LinkedHashSet<>();
+        model.job.itemsOf(Item.PassiveNetwork.class).stream().filter(network -> wired.contains(network.id() + ".input"))
+                .forEach(network -> behind.addAll(network.feeds().orElse(List.of())));
         for (Item.Speaker speaker : model.job.itemsOf(Item.Speaker.class)) {
+            if (behind.contains(speaker.id())) {
+                continue;
+            }
             List<String> loose = speaker.coils().keySet().stream().filter(coil -> !wired.contains(speaker.id() + "." + coil)).toList();
             if (!loose.isEmpty() || speaker.coils().isEmpty()) {
                 facts.accept(unwired(speaker, speaker.coils().isEmpty() ? "the voice coils of " + speaker.id()
@@ -102,7 +112,7 @@ final class SpeakerFacts {
     }
 
     /** Other ways to join the same coils, the least load first. */
-    private Knob rewire(Plan.Wiring wiring) {
+    Knob rewire(Plan.Wiring wiring) {
         String planned = wiring.net().orElse(null);
         return planned == null ? null : Ladders.knob(() -> netsAbove(wiring, planned), "speaker-wiring", wiring.id(), "net");
     }
@@ -119,6 +129,6 @@ final class SpeakerFacts {
     }
 
     private double ohms(Plan.Wiring wiring, String net) {
-        return amplifiers.loadOhms(new Plan.Wiring(wiring.id(), wiring.path(), wiring.at(), Shown.of(net))).orElse(0.0);
+        return amplifiers.loadOhms(new Plan.Wiring(wiring.id(), wiring.path(), wiring.at(), Shown.of(net), wiring.readOhms(), wiring.toBodyOhms(), wiring.directVolts())).orElse(0.0);
     }
 }

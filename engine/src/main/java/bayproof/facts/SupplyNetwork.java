@@ -9,16 +9,21 @@ import bayproof.solve.Network;
 import bayproof.solve.OperatingPoint;
 import bayproof.solve.Solution;
 import bayproof.solve.Solver;
+import bayproof.solve.sound.Draw;
 import bayproof.units.Dimension;
 import bayproof.vocabulary.Need;
 import bayproof.vocabulary.Shown;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /** The power side of a job as a network for the solver, at one corner of its windows and in one state. */
 final class SupplyNetwork {
     /** Draw at idle stands beside the power drawn for output. */
     private static final String IDLE = ".idle";
+    /** Draw of output stages whose rails follow the supply. */
+    private static final String RAILS = ".rails";
     private static final String OWN_LOAD = "own load";
     private static final String INPUT = ".input";
     /** Output and input of a converter meet only through the returns they share, so a few rounds settle them. */
@@ -32,6 +37,8 @@ final class SupplyNetwork {
     private final List<Item.Battery> batteries;
     private final List<Item> powered = new ArrayList<>();
     private final List<Item.Converter> converters = new ArrayList<>();
+    /** Share of an amplifier's power that its unregulated supply brings, by id. */
+    private final Map<String, Double> unregulated = new HashMap<>();
     private Network network;
 
     SupplyNetwork(Model model, Amplifiers amplifiers, Corner corner, State state) {
@@ -192,8 +199,13 @@ final class SupplyNetwork {
         double cutOff = state == State.CRANKING ? 0 : corner.given(((Item.Powered) item).minimumVolts());
         if (item instanceof Item.Amplifier amplifier) {
             double watts = amplifiers.supplyWatts(amplifier, 1, corner);
+            double regulated = amplifiers.regulatedShare(amplifier, corner);
             if (corner.isWhole()) {
-                builder.constantPower(item.id(), supply, ground, watts, cutOff);
+                builder.constantPower(item.id(), supply, ground, watts * regulated, cutOff);
+                if (regulated < 1) {
+                    unregulated.put(item.id(), 1 - regulated);
+                    builder.constantPower(item.id() + RAILS, supply, ground, 0, cutOff);
+                }
             }
         }
         if (corner.isWhole()) {
@@ -221,9 +233,13 @@ final class SupplyNetwork {
         double share = level.share(model);
         for (Load load : network.loads()) {
             if (load instanceof Load.ConstantPower power && !power.id().endsWith(INPUT)) {
-                Item.Amplifier amplifier = (Item.Amplifier) model.job.items().get(power.id());
-                changed.add(new Load.ConstantPower(power.id(), power.positive(), power.negative(),
-                        amplifiers.supplyWatts(amplifier, share, corner), power.cutOffVolts()));
+                boolean rails = power.id().endsWith(RAILS);
+                String id = rails ? power.id().substring(0, power.id().length() - RAILS.length()) : power.id();
+                double onRails = unregulated.getOrDefault(id, 0.0);
+                double watts = amplifiers.supplyWatts((Item.Amplifier) model.job.items().get(id), share, corner) * (rails ? onRails : 1 - onRails);
+                changed.add(rails && watts > 0 ? new Load.Resistive(power.id(), power.positive(), power.negative(),
+                        Draw.unregulatedOhms(watts, model.value("amplifier-rating-volts")), power.cutOffVolts())
+                        : new Load.ConstantPower(power.id(), power.positive(), power.negative(), watts, power.cutOffVolts()));
             }
         }
         Network loaded = network.withLoads(changed);
@@ -270,7 +286,8 @@ final class SupplyNetwork {
 
     double itemAmperes(OperatingPoint point, Item item) {
         double idle = point.loadAmperes(item.id() + IDLE);
-        return item instanceof Item.Amplifier ? idle + point.loadAmperes(item.id()) : idle;
+        double rails = unregulated.containsKey(item.id()) ? point.loadAmperes(item.id() + RAILS) : 0;
+        return item instanceof Item.Amplifier ? idle + rails + point.loadAmperes(item.id()) : idle;
     }
 
     /** The current that the job leads into the body: what leaves it again through the maker's links and the straps. */

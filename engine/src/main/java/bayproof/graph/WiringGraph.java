@@ -105,7 +105,7 @@ public final class WiringGraph {
         if (item instanceof Item.Converter) {
             return name.equals("common") ? Role.RETURN : Role.FEED;
         }
-        if (item instanceof Item.Speaker) {
+        if (item instanceof Item.Speaker || item instanceof Item.PassiveNetwork) {
             return Role.SPEAKER;
         }
         return switch (name) {

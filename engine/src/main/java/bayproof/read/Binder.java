@@ -39,6 +39,8 @@ final class Binder {
     /** What YAML 1.1 readers take for booleans; refused so that two readers cannot disagree. */
     private static final TreeSet<String> OTHER_BOOLEANS = new TreeSet<>(List.of("yes", "no", "y", "n", "off", "on"));
     private static final double LOWEST_CELSIUS = -60;
+    /** No meter and no ear goes further, up or down. */
+    private static final double LARGEST_LEVEL = 200;
     /** In any SI unit: far above every figure of this trade, far below where arithmetic suffers. */
     private static final double LARGEST = 1e6;
     /** A vehicle stands for months, and a large battery holds more than a million coulombs. */
@@ -297,13 +299,15 @@ final class Binder {
         }
     }
 
-    /** Nothing but a temperature is below zero here, and only what is marked so may be zero. */
+    /** Nothing but a temperature or a level is below zero here, and only what is marked so may be zero. */
     private boolean isPlausible(double si, ScalarTree scalar, Field field) {
-        boolean tooLow = field.in() == Dimension.TEMPERATURE ? si < LOWEST_CELSIUS : si < 0 || si == 0 && !field.zero();
+        boolean tooLow = field.in() == Dimension.TEMPERATURE ? si < LOWEST_CELSIUS
+                : field.in() == Dimension.LEVEL ? Math.abs(si) > LARGEST_LEVEL : si < 0 || si == 0 && !field.zero();
         double largest = field.in() == Dimension.TIME || field.in() == Dimension.CHARGE ? LARGEST_IN_TIME : LARGEST;
         if (tooLow || si > largest) {
             problems.add(scalar.at(), "\"" + scalar.text() + "\" cannot be right for \"" + field.key() + "\".",
-                    tooLow ? "It must be " + (field.zero() ? "zero or more." : "more than zero.") : "Nothing in a vehicle is that large.");
+                    field.in() == Dimension.LEVEL ? "Levels lie between -200 dB and 200 dB."
+                    : tooLow ? "It must be " + (field.zero() ? "zero or more." : "more than zero.") : "Nothing in a vehicle is that large.");
             return false;
         }
         return true;

@@ -12,7 +12,7 @@ import java.util.TreeMap;
  * Its kind decides which terminals it has and which facts are asked for.
  */
 public sealed interface Item permits Item.Battery, Item.Alternator, Item.Fuse, Item.FuseBlock, Item.Powered, Item.Speaker,
-        Item.GroundPoint, Item.GroundBar, Item.Harness, Item.Converter, Item.Enclosure {
+        Item.GroundPoint, Item.GroundBar, Item.Harness, Item.Converter, Item.Enclosure, Item.PassiveNetwork {
     String id();
 
     String path();
@@ -30,7 +30,7 @@ public sealed interface Item permits Item.Battery, Item.Alternator, Item.Fuse, I
             "battery", Battery.class, "alternator", Alternator.class, "fuse", Fuse.class, "fuse-block", FuseBlock.class,
             "amplifier", Amplifier.class, "interface", Interface.class, "speaker", Speaker.class,
             "ground-point", GroundPoint.class, "ground-bar", GroundBar.class, "accessory", Accessory.class, "harness", Harness.class,
-            "processor", Processor.class, "converter", Converter.class, "enclosure", Enclosure.class);
+            "processor", Processor.class, "converter", Converter.class, "enclosure", Enclosure.class, "passive-network", PassiveNetwork.class);
 
     private static Map<String, Class<? extends Item>> kinds(Object... pairs) {
         Map<String, Class<? extends Item>> kinds = new TreeMap<>();
@@ -138,7 +138,7 @@ public sealed interface Item permits Item.Battery, Item.Alternator, Item.Fuse, I
                      @Field(key = "idle-draw", says = "current at idle", in = Dimension.CURRENT, zero = true) Shown<Double> idleAmperes,
                      @Field(key = "minimum-volts", says = "supply volts below which it shuts down", in = Dimension.VOLTAGE)
                      Shown<Double> minimumVolts,
-                     @Inline Upkeep upkeep, @Inline Fitting fitting) implements Powered {
+                     @Inline AmplifierInput input, @Inline Upkeep upkeep, @Inline Fitting fitting) implements Powered {
         @Override
         public List<String> terminals() {
             return List.of("supply", "ground", "turn-on", "signal-*", "ch-*", "bridged-*");
@@ -155,7 +155,7 @@ public sealed interface Item permits Item.Battery, Item.Alternator, Item.Fuse, I
                      Map<String, MadeFor> madeFor,
                      @Field(key = "turn-on-limit", says = "most current its turn-on output gives", in = Dimension.CURRENT)
                      Shown<Double> turnOnLimitAmperes,
-                     @Inline Upkeep upkeep, @Inline Fitting fitting) implements Powered {
+                     @Inline LineSignal signal, @Inline Upkeep upkeep, @Inline Fitting fitting) implements Powered {
         @Override
         public List<String> terminals() {
             return List.of("supply", "ground", "memory", "ignition", "wake", "illumination", "reference", "turn-on", "signal-*", "speaker-*");
@@ -174,10 +174,21 @@ public sealed interface Item permits Item.Battery, Item.Alternator, Item.Fuse, I
     record Speaker(String id, String path, At at,
                    @Field(key = "place", says = "where the speaker is mounted") Shown<String> place,
                    @Field(key = "coils", says = "nominal impedance of this voice coil", in = Dimension.RESISTANCE)
-                   Map<String, Shown<Double>> coils) implements Item {
+                   Map<String, Shown<Double>> coils, @Inline SpeakerData data) implements Item {
         @Override
         public List<String> terminals() {
             return List.copyOf(coils.keySet());
+        }
+    }
+
+    /** A complete passive network with its speakers: one load to the output that feeds it. */
+    record PassiveNetwork(String id, String path, At at,
+                          @Field(key = "place", says = "where the network is mounted") Shown<String> place,
+                          @Field(key = "load", says = "nominal load of the network with its speakers", in = Dimension.RESISTANCE) Shown<Double> loadOhms,
+                          @Field(key = "feeds", says = "speakers behind the network") Shown<List<String>> feeds) implements Item {
+        @Override
+        public List<String> terminals() {
+            return List.of("input", "speaker-*");
         }
     }
 
@@ -218,7 +229,7 @@ public sealed interface Item permits Item.Battery, Item.Alternator, Item.Fuse, I
                      @Field(key = "draw", says = "supply current in use", in = Dimension.CURRENT, zero = true) Shown<Double> drawAmperes,
                      @Field(key = "minimum-volts", says = "supply volts below which it shuts down", in = Dimension.VOLTAGE)
                      Shown<Double> minimumVolts,
-                     @Inline Upkeep upkeep, @Inline Fitting fitting) implements Powered {
+                     @Inline LineSignal signal, @Inline Upkeep upkeep, @Inline Fitting fitting) implements Powered {
         @Override
         public List<String> terminals() {
             return List.of("supply", "ground", "turn-on", "signal-*");
@@ -244,7 +255,7 @@ public sealed interface Item permits Item.Battery, Item.Alternator, Item.Fuse, I
                      Shown<Double> minimumVolts,
                      @Field(key = "turn-on-limit", says = "most current its turn-on output gives", in = Dimension.CURRENT)
                      Shown<Double> turnOnLimitAmperes,
-                     @Inline Upkeep upkeep, @Inline Fitting fitting) implements Powered {
+                     @Inline LineSignal signal, @Inline Upkeep upkeep, @Inline Fitting fitting) implements Powered {
         @Override
         public List<String> terminals() {
             return List.of("supply", "ground", "turn-on", "turn-on-out", "signal-*", "out-*");

@@ -15,6 +15,7 @@ public record Plan(@Field(key = "job", says = "the job") Head job,
                    @Field(key = "limits", says = "file of the shop limits") Shown<String> limits,
                    @Field(key = "runs", says = "the planned runs") Map<String, Run> runs,
                    @Field(key = "speaker-wiring", says = "how voice coils hang on amplifier outputs") Map<String, Wiring> speakerWiring,
+                   @Field(key = "settings", says = "what is set at outputs") Map<String, Setting> settings,
                    @Field(key = "pins", says = "pins of factory connectors that the job uses") Map<String, PinUse> pins,
                    @Field(key = "steps", says = "the order of work") Map<String, Step> steps,
                    @Field(key = "found", says = "what was found in the vehicle") Map<String, Found> found,
@@ -30,6 +31,8 @@ public record Plan(@Field(key = "job", says = "the job") Head job,
                            "join-pins", "first-power", "function-test", "close-trim", "tune", "sleep-test", "handover"}) Shown<String> does,
                        @Field(key = "after", says = "steps that come before this one; none is []") Shown<List<String>> after,
                        @Field(key = "hours", says = "hours planned", in = Dimension.TIME) Shown<Double> seconds,
+                       @Field(key = "sound-level", says = "sound level during the step, A-weighted", in = Dimension.LEVEL, zero = true)
+                       Shown<Double> soundLevel,
                        @Field(key = "needs", says = "items on hand when the step begins; none is []") Shown<List<String>> needs,
                        @Field(key = "tools", says = "tools the step takes; none is []") Shown<List<String>> tools) {
     }
@@ -58,7 +61,13 @@ public record Plan(@Field(key = "job", says = "the job") Head job,
 
     /** Voice coils on one amplifier output. */
     public record Wiring(String id, String path, At at,
-                         @Field(key = "net", says = "how the coils are joined: + in series, | in parallel") Shown<String> net) {
+                         @Field(key = "net", says = "how the coils are joined: + in series, | in parallel") Shown<String> net,
+                         @Field(key = "resistance", says = "resistance across the wires at the amplifier, plug off", in = Dimension.RESISTANCE, zero = true)
+                         Shown<Double> readOhms,
+                         @Field(key = "to-body", says = "least resistance from either wire to the body, plug off", in = Dimension.RESISTANCE, zero = true)
+                         Shown<Double> toBodyOhms,
+                         @Field(key = "dc", says = "DC volts at the output before a speaker hangs on it", in = Dimension.VOLTAGE, zero = true)
+                         Shown<Double> directVolts) {
     }
 
     /** One pin of a factory connector that the job joins. */

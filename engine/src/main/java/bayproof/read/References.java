@@ -28,6 +28,9 @@ final class References {
         job.runs().values().forEach(this::run);
         job.plan().speakerWiring().values().forEach(this::wiring);
         job.plan().pins().values().forEach(this::pin);
+        job.plan().settings().values().forEach(setting -> terminal(Shown.of(setting.id()), setting.at()));
+        job.itemsOf(Item.PassiveNetwork.class).forEach(network -> names(network.feeds(), network.at(), "a speaker of this job",
+                job.itemsOf(Item.Speaker.class).stream().map(Item::id).toList()));
         name(job.plan().signalGround(), job.planAt(), "a ground point of this job",
                 job.itemsOf(Item.GroundPoint.class).stream().map(Item::id).toList());
         Set<String> steps = job.plan().steps().keySet();

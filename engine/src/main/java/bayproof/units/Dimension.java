@@ -12,11 +12,14 @@ public enum Dimension {
     VOLTAGE("V", "a voltage", "\"14.4 V\" or \"125 mV\""),
     RESISTANCE("ohm", "a resistance", "\"2 ohm\" or \"0.5 mohm\""),
     POWER("W", "a power", "\"95 W\" or \"1.2 kW\""),
+    CAPACITANCE("F", "a capacitance", "\"4.7 uF\""),
     CHARGE("C", "a battery capacity", "\"70 Ah\""),
     FORCE("N", "a force", "\"1.8 kN\" or \"450 N\""),
     TORQUE("N m", "a torque", "\"8 N m\" or \"70 in-lb\""),
     /** Kept in degrees Celsius, not in kelvins: every table of the trade is in degrees Celsius. */
     TEMPERATURE("degC", "a temperature", "\"105 °C\""),
+    /** Kept in decibels; what the level is against stands with the value. */
+    LEVEL("dB", "a level", "\"-5 dBFS\" or \"95 dBA\""),
     /** Kept as a plain number: 85 % is 0.85. */
     RATIO("1", "a percentage", "\"85 %\"");
 

@@ -61,10 +61,12 @@ final class Printer {
         STYLES.put(Dimension.VOLTAGE, List.of(style("V", "0.1", 4), style("mV", "0", 3)));
         STYLES.put(Dimension.RESISTANCE, List.of(style("kohm", "1", 3), style("ohm", "0.1", 3), style("mohm", "0", 3)));
         STYLES.put(Dimension.POWER, List.of(style("W", "1", 3), style("mW", "0", 3)));
+        STYLES.put(Dimension.CAPACITANCE, List.of(style("uF", "0", 3)));
         STYLES.put(Dimension.CHARGE, List.of(style("Ah", "1", 3), style("mAh", "0", 3)));
         STYLES.put(Dimension.FORCE, List.of(style("kN", "1", 3), style("N", "0", 3)));
         STYLES.put(Dimension.TORQUE, List.of(style("N m", "0", 3)));
         STYLES.put(Dimension.TEMPERATURE, List.of(style("°C", "0", 3)));
+        STYLES.put(Dimension.LEVEL, List.of(style("dB", "0", 3)));
         STYLES.put(Dimension.RATIO, List.of(style("%", "0", 3)));
     }
 

@@ -80,6 +80,9 @@ final class UnitTable {
         add(Dimension.POWER, "1", "W", "watt", "watts");
         add(Dimension.POWER, "0.001", "mW", "milliwatt", "milliwatts");
         add(Dimension.POWER, "1000", "kW", "kilowatt", "kilowatts");
+        add(Dimension.CAPACITANCE, "1", "F", "farad", "farads");
+        add(Dimension.CAPACITANCE, "0.000001", "uF", "\u03bcF", "microfarad", "microfarads");
+        add(Dimension.CAPACITANCE, "0.000000001", "nF", "nanofarad", "nanofarads");
         add(Dimension.CHARGE, "3600", "Ah", "amp hour", "amp hours", "ampere hour", "ampere hours");
         add(Dimension.CHARGE, "3.6", "mAh");
         add(Dimension.TORQUE, "1", "N m", "Nm", "N-m", "N·m", "N⋅m");
@@ -88,6 +91,7 @@ final class UnitTable {
         add(Dimension.TEMPERATURE, "1", "°C", "° C", "ºC", "degC", "deg C", "C", "celsius");
         add(new Unit("°F", Dimension.TEMPERATURE, BigDecimal.ONE.divide(new BigDecimal("1.8"), MathContext.DECIMAL128),
                 new BigDecimal("32")), "° F", "ºF", "degF", "deg F", "fahrenheit");
+        add(Dimension.LEVEL, "1", "dB", "dBFS", "dBA", "dB(A)");
         add(Dimension.RATIO, "0.01", "%", "percent");
     }
 

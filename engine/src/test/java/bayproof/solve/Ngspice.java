@@ -61,7 +61,7 @@ final class Ngspice {
         for (int i = 0; i < decks.size(); i++) {
             Files.writeString(folder.resolve("deck" + i + ".cir"), decks.get(i).circuit());
             control.append("echo deck ").append(decks.get(i).title()).append('\n');
-            control.append("source deck").append(i).append(".cir\nop\n");
+            control.append("source deck").append(i).append(".cir\n").append(decks.get(i).circuit().contains("\n.ac ") ? "run\n" : "op\n");
             List<String> quantities = decks.get(i).quantities();
             for (int q = 0; q < quantities.size(); q += PER_LINE) {
                 control.append("print ").append(String.join(" ",

@@ -21,6 +21,7 @@ import java.util.zip.GZIPOutputStream;
  */
 final class StoredDecks {
     private static final int COUNT = 200;
+    private static final int COIL_NETS = 100;
     private static final long SEED = 20261125;
 
     private StoredDecks() {
@@ -36,6 +37,14 @@ final class StoredDecks {
 
     static String printed() throws IOException {
         return unzipped("printed.txt.gz");
+    }
+
+    static List<CoilNetDeck> coilNets() throws IOException {
+        return CoilNetDeck.read(new String(bytes("coil-nets.txt"), StandardCharsets.UTF_8));
+    }
+
+    static String coilNetsPrinted() throws IOException {
+        return new String(bytes("coil-nets-printed.txt"), StandardCharsets.UTF_8);
     }
 
     private static byte[] bytes(String name) throws IOException {
@@ -66,6 +75,9 @@ final class StoredDecks {
         Files.writeString(folder.resolve("networks.txt"), networks);
         Files.write(folder.resolve("decks.txt.gz"), zipped(SpiceDeck.write(decks)));
         Files.write(folder.resolve("printed.txt.gz"), zipped(Ngspice.run(decks)));
+        List<CoilNetDeck> coilNets = CoilNetDeck.random(SEED, COIL_NETS);
+        Files.writeString(folder.resolve("coil-nets.txt"), CoilNetDeck.write(coilNets));
+        Files.writeString(folder.resolve("coil-nets-printed.txt"), Ngspice.run(coilNets.stream().map(CoilNetDeck::deck).toList()));
     }
 
     private static byte[] zipped(String text) throws IOException {

@@ -40,6 +40,9 @@ class UnitOracleTest {
                 Map.entry(Dimension.VOLTAGE, VOLT),
                 Map.entry(Dimension.RESISTANCE, OHM),
                 Map.entry(Dimension.POWER, WATT),
+                Map.entry(Dimension.CAPACITANCE, tech.units.indriya.unit.Units.FARAD),
+                // The oracle knows no decibels; they are kept as they are written.
+                Map.entry(Dimension.LEVEL, tech.units.indriya.AbstractUnit.ONE),
                 Map.entry(Dimension.CHARGE, tech.units.indriya.unit.Units.COULOMB),
                 Map.entry(Dimension.FORCE, NEWTON),
                 Map.entry(Dimension.TORQUE, NEWTON.multiply(METRE)),
@@ -86,6 +89,10 @@ class UnitOracleTest {
         units.put("W", WATT);
         units.put("mW", WATT.prefix(MetricPrefix.MILLI));
         units.put("kW", WATT.prefix(MetricPrefix.KILO));
+        units.put("F", tech.units.indriya.unit.Units.FARAD);
+        units.put("uF", tech.units.indriya.unit.Units.FARAD.prefix(MetricPrefix.MICRO));
+        units.put("nF", tech.units.indriya.unit.Units.FARAD.prefix(MetricPrefix.NANO));
+        units.put("dB", tech.units.indriya.AbstractUnit.ONE);
         units.put("Ah", AMPERE.multiply(HOUR));
         units.put("mAh", AMPERE.prefix(MetricPrefix.MILLI).multiply(HOUR));
         units.put("N", NEWTON);

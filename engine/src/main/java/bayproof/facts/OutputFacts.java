@@ -1,0 +1,206 @@
+package bayproof.facts;
+
+import bayproof.facts.Outputs.Output;
+import bayproof.graph.Link;
+import bayproof.read.CoilNet;
+import bayproof.read.Item;
+import bayproof.read.Run;
+import bayproof.solve.sound.CoilFault;
+import bayproof.solve.sound.MeterReading;
+import bayproof.solve.sound.SpeakerLoads;
+import bayproof.solve.sound.SpeakerNet;
+import bayproof.solve.sound.SpeakerWire;
+import bayproof.units.Dimension;
+import bayproof.vocabulary.BridgedOutput;
+import bayproof.vocabulary.CheckedOutput;
+import bayproof.vocabulary.CoilSharing;
+import bayproof.vocabulary.Fact;
+import bayproof.vocabulary.MeteredOutput;
+import bayproof.vocabulary.Need;
+import bayproof.vocabulary.Shown;
+import bayproof.vocabulary.SpeakerCable;
+import bayproof.vocabulary.Window;
+import bayproof.vocabulary.Windows;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Consumer;
+
+/** Facts about what hangs on each amplifier output: its halves, its shares, its wires and what a meter reads there. */
+final class OutputFacts {
+    private static final double REFERENCE_CELSIUS = 20;
+    /** Any frequency does for coils without a capacitor. */
+    private static final double REFERENCE_HERTZ = 1000;
+
+    private final Model model;
+    private final SpeakerNets nets;
+    private final Outputs outputs;
+    private final SpeakerFacts loads;
+
+    OutputFacts(Model model, Amplifiers amplifiers, Outputs outputs, SpeakerFacts loads) {
+        this.model = model;
+        this.nets = amplifiers.nets();
+        this.outputs = outputs;
+        this.loads = loads;
+    }
+
+    void collect(Consumer<Fact> facts) {
+        for (Output output : outputs.all()) {
+            String path = output.wiring().path();
+            if (output.bridged()) {
+                facts.accept(new BridgedOutput(path, output.wiring().at(), outputs.loadOhms(output).map(SpeakerLoads::bridgedHalfOhms),
+                        output.amplifier().minimumLoadOhms(), loads.rewire(output.wiring())));
+            }
+            if (output.coils().size() > 1) {
+                facts.accept(sharing(output));
+            }
+            facts.accept(cable(output));
+            facts.accept(metered(output));
+            facts.accept(new CheckedOutput(path, output.wiring().at(), output.wiring().toBodyOhms(), output.wiring().directVolts()));
+        }
+    }
+
+    // shares
+
+    private CoilSharing sharing(Output output) {
+        Shown<SpeakerNet> net = nets.nominal(CoilNet.parse(output.wiring().net().orElse("")));
+        Shown<Set<String>> types = Shown.of(Set.of());
+        for (String id : output.speakers()) {
+            Shown<String> type = model.job.items().get(id) instanceof Item.Speaker speaker ? speaker.data().type() : Shown.of("passive-network");
+            types = types.with(type, (before, one) -> {
+                Set<String> more = new TreeSet<>(before);
+                more.add(one);
+                return more;
+            });
+        }
+        Shown<Boolean> alike = types.with(net, (all, built) -> all.size() == 1 && !built.hasCapacitor());
+        return new CoilSharing(output.wiring().path(), output.wiring().at(), alike, net.then(built -> {
+            Map<String, Double> shares = built.sharesAt(REFERENCE_HERTZ);
+            double ratio = Collections.max(shares.values()) / Collections.min(shares.values());
+            return Shown.of(ratio, () -> String.join(", ", shares.entrySet().stream()
+                    .map(one -> one.getKey() + " " + Model.print(one.getValue(), Dimension.RATIO)).toList()));
+        }));
+    }
+
+    // wires
+
+    private SpeakerCable cable(Output output) {
+        Shown<Double> wire = wireOhms(output);
+        Shown<Double> share = wire.with(outputs.loadOhms(output), SpeakerWire::shareOfLoad).then(part -> Shown.of(part,
+                () -> "both conductors " + Model.print(wire.orElse(0.0), Dimension.RESISTANCE) + " at 20 °C; "
+                        + String.format(Locale.ROOT, "%.2f dB at the speaker", SpeakerWire.levelDecibels(part, 1))));
+        if (share instanceof Shown.Given<Double> given) {
+            model.numbers.put(output.wiring().path() + ".wire", wire.orElse(0.0), Dimension.RESISTANCE, given.calculation());
+            model.numbers.put(output.wiring().path() + ".damping-at-most", SpeakerWire.dampingFactor(1, 0, Math.max(given.value(), 1e-9)), Dimension.RATIO,
+                    () -> "load / wire, the amplifier's own output left out");
+        }
+        List<Run> runs = direct(output);
+        return new SpeakerCable(output.wiring().path(), output.wiring().at(), share, runs.isEmpty() ? null : new Ladders(model).thicker(runs.get(0)));
+    }
+
+    /**
+     * Resistance of the wires of an output at 20 °C, round trip: its own runs lie side by side, and a run from one speaker to the next
+     * counts in full. A jumper on one speaker counts nothing.
+     */
+    private Shown<Double> wireOhms(Output output) {
+        List<Run> direct = direct(output);
+        if (direct.isEmpty()) {
+            return Shown.missing(new Need("runs", "the run from " + output.wiring().id() + " to a speaker", output.wiring().at()));
+        }
+        Shown<Double> siemens = Shown.of(0.0);
+        for (Run run : direct) {
+            siemens = siemens.with(loopOhms(run), (sum, ohms) -> sum + 1 / ohms);
+        }
+        Shown<Double> wire = siemens.map(sum -> 1 / sum);
+        for (Run run : onward(output)) {
+            wire = wire.with(loopOhms(run), Double::sum);
+        }
+        return wire;
+    }
+
+    private List<Run> direct(Output output) {
+        return model.wiring.at(output.wiring().id()).stream().filter(link -> link.kind() == Link.Kind.RUN).map(Link::run).toList();
+    }
+
+    /** Runs from one speaker of the output to another one. */
+    private List<Run> onward(Output output) {
+        List<Run> runs = new ArrayList<>();
+        for (Run run : model.job.runs().values()) {
+            Item from = model.job.itemOf(run.from().orElse(""));
+            Item to = model.job.itemOf(run.to().orElse(""));
+            if (from != null && to != null && from != to && output.speakers().contains(from.id()) && output.speakers().contains(to.id())) {
+                runs.add(run);
+            }
+        }
+        return runs;
+    }
+
+    private Shown<Double> loopOhms(Run run) {
+        return run.size().with(run.metal(), (size, metal) -> model.conductors().ohmsPerMetre(size, metal, REFERENCE_CELSIUS))
+                .with(model.lengthMetres(run), (ohms, metres) -> 2 * ohms * metres);
+    }
+
+    // the meter
+
+    private MeteredOutput metered(Output output) {
+        String path = output.wiring().path();
+        CoilNet net = output.wiring().net().isGiven() ? CoilNet.parse(output.wiring().net().orElse("")) : null;
+        if (net == null) {
+            Shown<Double> missing = output.wiring().net().map(text -> 0.0);
+            return new MeteredOutput(path, output.wiring().at(), output.wiring().readOhms(), missing, missing, missing,
+                    missing.map(x -> true), missing.map(x -> ""));
+        }
+        double cold = model.limit("coil-temperature").low();
+        double warm = model.limit("coil-temperature").high();
+        Shown<Double> wire = wireOhms(output);
+        Shown<SpeakerNet> least = nets.direct(net, true);
+        Shown<SpeakerNet> greatest = nets.direct(net, false);
+        Shown<MeterReading> window = least.with(greatest, (low, high) -> new SpeakerNet[] {low, high})
+                .with(wire, (both, ohms) -> MeterReading.of(both[0], both[1], ohms, cold, warm));
+        Shown<List<MeterReading.OfFault>> faults = least.with(greatest, (low, high) -> new SpeakerNet[] {low, high})
+                .with(wire, (both, ohms) -> MeterReading.ofFaults(both[0], both[1], ohms, cold, warm));
+        note(path, window);
+        Shown<String> doubtful = faults.with(output.wiring().readOhms(), (all, reading) -> all.stream()
+                .filter(one -> one.window().holds(reading)).map(one -> words(one.fault())).toList()).map(all -> String.join("; ", all));
+        return new MeteredOutput(path, output.wiring().at(), output.wiring().readOhms(), window.then(one -> end(one, one.low(), wire, "least")),
+                window.then(one -> end(one, one.high(), wire, "greatest")), expected(window, net), doubtful.map(String::isEmpty), doubtful);
+    }
+
+    private Shown<Double> end(MeterReading window, double ohms, Shown<Double> wire, String which) {
+        // An open net reads no number; the largest one a meter shows stands for it.
+        double shown = Double.isInfinite(ohms) ? model.value("open-circuit") : ohms;
+        return Shown.of(shown, () -> which + " reading of the coils, wire " + Model.print(wire.orElse(0.0), Dimension.RESISTANCE) + ", "
+                + Model.print(model.limit("coil-temperature").low(), Dimension.TEMPERATURE) + " to "
+                + Model.print(model.limit("coil-temperature").high(), Dimension.TEMPERATURE));
+    }
+
+    private Shown<Double> expected(Shown<MeterReading> window, CoilNet net) {
+        List<Window> windows = nets.windows(net);
+        return window.then(one -> {
+            Shown<Double> high = end(one, one.high(), Shown.of(0.0), "greatest");
+            return windows.isEmpty() ? high : new Shown.Assumed<>(end(one, one.low(), Shown.of(0.0), "least").orElse(0.0), high.orElse(0.0),
+                    Windows.unweighed(windows), () -> "DC resistance taken from the nominal impedance");
+        });
+    }
+
+    private void note(String path, Shown<MeterReading> window) {
+        if (window instanceof Shown.Given<MeterReading> given && !Double.isInfinite(given.value().high())) {
+            model.numbers.put(path + ".reads-least", given.value().low(), Dimension.RESISTANCE, () -> "DC resistance of the net and its wires, coldest");
+            model.numbers.put(path + ".reads-most", given.value().high(), Dimension.RESISTANCE, () -> "DC resistance of the net and its wires, warmest");
+        }
+    }
+
+    private static String words(CoilFault fault) {
+        return switch (fault.kind()) {
+            case COIL_OPEN -> fault.what() + " open";
+            case COIL_SHORTED -> fault.what() + " shorted";
+            case SPEAKER_MISSING -> fault.what() + " missing";
+            case SERIES_WIRED_PARALLEL -> fault.what() + " in parallel";
+            case PARALLEL_WIRED_SERIES -> fault.what() + " in series";
+        };
+    }
+}

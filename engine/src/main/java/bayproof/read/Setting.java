@@ -1,0 +1,29 @@
+package bayproof.read;
+
+import bayproof.units.Dimension;
+import bayproof.vocabulary.At;
+import bayproof.vocabulary.Shown;
+
+/** What is set at one output of an amplifier or processor. */
+public record Setting(String id, String path, At at,
+                      @Field(key = "use", says = "whether a speaker hangs on the output or it is spare and muted", words = {"speaker", "spare-muted"})
+                      Shown<String> use,
+                      @Field(key = "gain", says = "how the gain is set") Gain gain,
+                      @Field(key = "high-pass", says = "high-pass filter") Filter highPass,
+                      @Field(key = "limiter", says = "most power the limiter lets through", in = Dimension.POWER) Shown<Double> limiterWatts) {
+
+    /** The gain: target volts for a tone. */
+    public record Gain(String path, At at,
+                       @Field(key = "target", says = "AC volts to be set at the output", in = Dimension.VOLTAGE) Shown<Double> targetVolts,
+                       @Field(key = "tone", says = "frequency of the test tone", in = Dimension.FREQUENCY) Shown<Double> toneHertz,
+                       @Field(key = "level", says = "level of the test tone against full scale", in = Dimension.LEVEL, zero = true)
+                       Shown<Double> level,
+                       @Field(key = "measured", says = "AC volts measured at the output with the gain set", in = Dimension.VOLTAGE)
+                       Shown<Double> measuredVolts) {
+    }
+
+    /** A filter. */
+    public record Filter(String path, At at,
+                         @Field(key = "corner", says = "corner of the filter", in = Dimension.FREQUENCY) Shown<Double> cornerHertz) {
+    }
+}
