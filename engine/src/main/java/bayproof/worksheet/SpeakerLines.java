@@ -6,6 +6,8 @@ import bayproof.read.Item;
 import bayproof.read.Job;
 import bayproof.read.Plan;
 import bayproof.vocabulary.Fact;
+import bayproof.vocabulary.GainSetting;
+import bayproof.vocabulary.MeteredOutput;
 import bayproof.vocabulary.OutputLoad;
 import bayproof.vocabulary.Shown;
 import java.util.ArrayList;
@@ -23,9 +25,11 @@ public final class SpeakerLines {
      * @param coils       number of voice coils; 0 where no net is written
      * @param ratedWatts  rated output into the rated load
      * @param ratedOhms   load at which the output is rated
+     * @param meter       what an ohmmeter must read at the amplifier's end; null where no fact says it
+     * @param gain        what the gain is set to; null where no fact says it
      */
     public record Line(String output, Shown<String> net, Shown<Double> loadOhms, Shown<Double> minimumOhms, int coils,
-                       Shown<Double> ratedWatts, Shown<Double> ratedOhms) {
+                       Shown<Double> ratedWatts, Shown<Double> ratedOhms, MeteredOutput meter, GainSetting gain) {
     }
 
     private SpeakerLines() {
@@ -38,10 +42,15 @@ public final class SpeakerLines {
                 Plan.Wiring wiring = wiring(job, load.subject());
                 Item.Amplifier amplifier = (Item.Amplifier) job.itemOf(wiring.id());
                 lines.add(new Line(wiring.id(), wiring.net(), load.loadOhms(), load.minimumOhms(),
-                        wiring.net().map(text -> CoilNet.parse(text).coils().size()).orElse(0), amplifier.ratedWatts(), amplifier.ratedLoadOhms()));
+                        wiring.net().map(text -> CoilNet.parse(text).coils().size()).orElse(0), amplifier.ratedWatts(), amplifier.ratedLoadOhms(),
+                        of(facts, MeteredOutput.class, wiring.path()), of(facts, GainSetting.class, "settings." + wiring.id())));
             }
         }
         return lines;
+    }
+
+    private static <T extends Fact> T of(FactBook facts, Class<T> kind, String subject) {
+        return facts.facts().stream().filter(kind::isInstance).map(kind::cast).filter(fact -> fact.subject().equals(subject)).findFirst().orElse(null);
     }
 
     private static Plan.Wiring wiring(Job job, String subject) {

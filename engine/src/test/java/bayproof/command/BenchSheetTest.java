@@ -108,6 +108,23 @@ class BenchSheetTest {
     }
 
     @Test
+    void aSpeakerCableHasItsWindowAndAnOutputItsTargetWhereTheFactsHoldThem() throws Exception {
+        JsonNode speakers = json(Jobs.TOUR.toString()).get("speakers");
+        // The plan itself sets 14 V with a tone of 1 kHz; the coil's DC resistance lies below its nominal 4 ohm, and copper reads more when it is warm.
+        assertEquals(14, row(speakers, "amp-front.ch-1").at("/target/value").asDouble(), 1e-9);
+        assertEquals(1000, row(speakers, "amp-front.ch-1").at("/tone/value").asDouble(), 1e-9);
+        double least = row(speakers, "amp-front.ch-1").at("/reads-least/value").asDouble();
+        double most = row(speakers, "amp-front.ch-1").at("/reads-most/value").asDouble();
+        assertTrue(2 < least && least < most && most < 4, least + " to " + most);
+        String out = Main.run("sheet", Jobs.TOUR.toString()).out().replaceAll("\\s+", " ");
+        assertTrue(out.contains("turn the gain up until the output reads 14 V AC, with a tone of 1 kHz at 0 dBFS"), out);
+        String unmeasured = Jobs.changed(Jobs.TOUR, folder, "target: 14 V", "target: unknown");
+        JsonNode open = row(json(unmeasured).get("speakers"), "amp-front.ch-1");
+        assertTrue(open.get("target").isNull(), open.toString());
+        assertTrue(Main.run("sheet", unmeasured).out().replaceAll("\\s+", " ").contains("until the output reads ........ V AC"));
+    }
+
+    @Test
     void everyFuseIsMetFromItsPostOutwardAndWhatJoinsTwoSourcesComesLast() throws Exception {
         JsonNode fuses = json(Jobs.TOUR.toString()).get("fuses");
         assertEquals(16, fuses.size());

@@ -6,6 +6,7 @@ import bayproof.report.Amounts;
 import bayproof.report.Days;
 import bayproof.units.Dimension;
 import bayproof.units.Units;
+import bayproof.vocabulary.MeteredOutput;
 import bayproof.worksheet.PinForms;
 import bayproof.worksheet.PinFunctions;
 import bayproof.worksheet.SpeakerLines;
@@ -81,11 +82,23 @@ final class PinPage {
         List<List<String>> rows = new ArrayList<>();
         for (SpeakerLines.Line line : sheet.speakers()) {
             rows.add(List.of(Block.BOX, line.output(), Say.text(line.net()), Say.amount(line.loadOhms(), Dimension.RESISTANCE),
-                    Say.amount(line.minimumOhms(), Dimension.RESISTANCE), Block.BLANK));
+                    Say.amount(line.minimumOhms(), Dimension.RESISTANCE), must(line.meter()), Block.BLANK));
         }
-        blocks.add(new Block.Grid(List.of("", "output", "coils: + in series,\n| in parallel", "nominal\nload", "least\nload", "meter\nreads"), rows));
+        blocks.add(new Block.Grid(List.of("", "output", "coils: + in series,\n| in parallel", "nominal\nload", "least\nload", "meter must\nread", "reads"), rows));
         blocks.add(new Block.Words("", "A meter reads the coils' DC resistance, which is less than the nominal load, and the cable. Touch the tips together first and take that reading off."));
+        for (SpeakerLines.Line line : sheet.speakers()) {
+            String doubtful = line.meter() == null ? "" : line.meter().doubtful().orElse("");
+            if (!doubtful.isEmpty()) {
+                blocks.add(new Block.Words("CANNOT TELL", line.output() + ": the reading written in the plan fits these as well: " + doubtful + ". Lift one branch and read again."));
+            }
+        }
         blocks.add(new Block.Words("MUST NOT READ", "near 0 ohm (short or pinched cable); open (a coil or joint is open, or a capacitor is in the way); anything to ground; "
                 + "twice what the other side reads (one of two parallel coils is open)."));
+    }
+
+    /** The window of the meter's reading with its wire; a blank where a length or a size is missing. */
+    private static String must(MeteredOutput meter) {
+        return meter == null || !meter.lowOhms().isGiven() || !meter.highOhms().isGiven() ? Block.BLANK
+                : Say.amount(meter.lowOhms(), Dimension.RESISTANCE) + "\nto " + Say.amount(meter.highOhms(), Dimension.RESISTANCE);
     }
 }

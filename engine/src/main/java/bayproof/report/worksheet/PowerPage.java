@@ -6,6 +6,8 @@ import bayproof.read.Item;
 import bayproof.read.Job;
 import bayproof.report.Amounts;
 import bayproof.units.Dimension;
+import bayproof.vocabulary.GainSetting;
+import bayproof.vocabulary.Shown;
 import bayproof.worksheet.SpeakerLines;
 import bayproof.worksheet.Worksheet;
 import java.util.ArrayList;
@@ -158,10 +160,18 @@ final class PowerPage {
         }
     }
 
-    /** What is known of an output; volts that nobody worked out are a blank. */
+    /** What is known of an output; volts that nobody set are a blank. */
     private static String level(SpeakerLines.Line line) {
+        GainSetting gain = line.gain();
+        String volts = gain == null ? Block.BLANK + " V" : blank(gain.targetVolts(), Dimension.VOLTAGE, "V");
+        String tone = gain == null ? Block.BLANK + " Hz" : blank(gain.toneHertz(), Dimension.FREQUENCY, "Hz");
+        String level = gain == null ? Block.BLANK + " dBFS" : gain.level().map(value -> Say.amount(value, Dimension.LEVEL) + "FS").orElse(Block.BLANK + " dBFS");
         return line.output() + ", rated " + Say.amount(line.ratedWatts(), Dimension.POWER) + " into " + Say.amount(line.ratedOhms(), Dimension.RESISTANCE) + ", planned load "
-                + Say.amount(line.loadOhms(), Dimension.RESISTANCE) + ": turn the gain up until the output reads " + Block.BLANK + " V AC, with the tone " + Block.BLANK
-                + " Hz at the source's volume step " + Block.BLANK + " and no further.";
+                + Say.amount(line.loadOhms(), Dimension.RESISTANCE) + ": turn the gain up until the output reads " + volts + " AC, with a tone of " + tone + " at " + level
+                + ", the source's volume step " + Block.BLANK + ", and no further.";
+    }
+
+    private static String blank(Shown<Double> value, Dimension dimension, String unit) {
+        return value.map(si -> Say.amount(si, dimension)).orElse(Block.BLANK + " " + unit);
     }
 }

@@ -72,8 +72,11 @@ final class SheetTables {
 
     private static Table speakers(List<SpeakerLines.Line> speakers) {
         Table table = new Table("speakers").text("output", "net").number("nominal-load", Dimension.RESISTANCE).number("least-load", Dimension.RESISTANCE)
-                .number("rated-output", Dimension.POWER).number("rated-load", Dimension.RESISTANCE);
-        speakers.forEach(line -> table.row(line.output(), line.net(), line.loadOhms(), line.minimumOhms(), line.ratedWatts(), line.ratedOhms()));
+                .number("rated-output", Dimension.POWER).number("rated-load", Dimension.RESISTANCE).number("reads-least", Dimension.RESISTANCE)
+                .number("reads-most", Dimension.RESISTANCE).number("target", Dimension.VOLTAGE).number("tone", Dimension.FREQUENCY).number("level", Dimension.LEVEL);
+        speakers.forEach(line -> table.row(line.output(), line.net(), line.loadOhms(), line.minimumOhms(), line.ratedWatts(), line.ratedOhms(),
+                line.meter() == null ? null : line.meter().lowOhms(), line.meter() == null ? null : line.meter().highOhms(),
+                line.gain() == null ? null : line.gain().targetVolts(), line.gain() == null ? null : line.gain().toneHertz(), line.gain() == null ? null : line.gain().level()));
         return table;
     }
 
