@@ -57,10 +57,9 @@ final class Amplifiers {
                         + Model.print(amplifier.ratedLoadOhms().orElse(0.0), Dimension.RESISTANCE) + ")" + (bridged ? " x 2, bridged" : "")));
     }
 
-    /** Share of an amplifier's power that does not follow the supply volts: 1 with a regulated supply, 0 without. */
-    double regulatedShare(Item.Amplifier amplifier, Corner corner) {
-        return amplifier.input().regulated().isGiven() ? amplifier.input().regulated().orElse("").equals("yes") ? 1 : 0
-                : corner.window("amplifier-regulation", amplifier.path() + ".regulated");
+    /** Whether an amplifier's power follows its supply volts; one that does not say so holds it, which draws the more. */
+    static boolean isUnregulated(Item.Amplifier amplifier) {
+        return amplifier.input().regulated().orElse("yes").equals("no");
     }
 
     /**

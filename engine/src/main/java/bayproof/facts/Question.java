@@ -23,8 +23,7 @@ enum Question {
             Map.entry("battery-acceptance", End.HIGH),
             Map.entry("alternator-set-point", End.LOW),
             Map.entry("efficiency-class-d", End.LOW),
-            Map.entry("efficiency-class-ab", End.LOW),
-            Map.entry("amplifier-regulation", End.HIGH))),
+            Map.entry("efficiency-class-ab", End.LOW))),
     /**
      * What is left at idle: bad is a weak source and a hungry load. A second battery that takes much is one; and a converter at its
      * limit draws the more the higher that battery holds its output.

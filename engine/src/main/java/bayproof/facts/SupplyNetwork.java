@@ -16,7 +16,6 @@ import bayproof.units.Dimension;
 import bayproof.vocabulary.Need;
 import bayproof.vocabulary.Shown;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
@@ -25,8 +24,6 @@ import java.util.Map;
 final class SupplyNetwork {
     /** Draw at idle stands beside the power drawn for output. */
     private static final String IDLE = ".idle";
-    /** Draw of output stages whose rails follow the supply. */
-    private static final String RAILS = ".rails";
     private static final String OWN_LOAD = "own load";
     private static final String INPUT = ".input";
 
@@ -36,8 +33,6 @@ final class SupplyNetwork {
     private final State state;
     private final List<Item.Battery> batteries;
     private final List<Item> powered = new ArrayList<>();
-    /** Share of an amplifier's power that its unregulated supply brings, by id. */
-    private final Map<String, Double> unregulated = new HashMap<>();
     private final List<Converter> converters = new ArrayList<>();
     private final Map<Item, Double> unseenCutOffs = new IdentityHashMap<>();
     private Network network;
@@ -218,13 +213,8 @@ final class SupplyNetwork {
         double cutOff = cutOffVolts(item);
         if (item instanceof Item.Amplifier amplifier) {
             double watts = amplifiers.supplyWatts(amplifier, 1, corner);
-            double regulated = amplifiers.regulatedShare(amplifier, corner);
             if (corner.isWhole()) {
-                builder.constantPower(item.id(), supply, ground, watts * regulated, cutOff);
-                if (regulated < 1) {
-                    unregulated.put(item.id(), 1 - regulated);
-                    builder.constantPower(item.id() + RAILS, supply, ground, 0, cutOff);
-                }
+                builder.constantPower(item.id(), supply, ground, watts, cutOff);
             }
         }
         if (corner.isWhole()) {
@@ -266,11 +256,9 @@ final class SupplyNetwork {
         double share = level.share(model);
         for (Load load : network.loads()) {
             if (load instanceof Load.ConstantPower power && !power.id().endsWith(INPUT)) {
-                boolean rails = power.id().endsWith(RAILS);
-                String id = rails ? power.id().substring(0, power.id().length() - RAILS.length()) : power.id();
-                double onRails = unregulated.getOrDefault(id, 0.0);
-                double watts = amplifiers.supplyWatts((Item.Amplifier) model.job.items().get(id), share, corner) * (rails ? onRails : 1 - onRails);
-                changed.add(rails && watts > 0 ? new Load.Resistive(power.id(), power.positive(), power.negative(),
+                Item.Amplifier amplifier = (Item.Amplifier) model.job.items().get(power.id());
+                double watts = amplifiers.supplyWatts(amplifier, share, corner);
+                changed.add(Amplifiers.isUnregulated(amplifier) && watts > 0 ? new Load.Resistive(power.id(), power.positive(), power.negative(),
                         Draw.unregulatedOhms(watts, model.value("amplifier-rating-volts")), power.cutOffVolts())
                         : new Load.ConstantPower(power.id(), power.positive(), power.negative(), watts, power.cutOffVolts()));
             }
@@ -301,8 +289,7 @@ final class SupplyNetwork {
 
     double itemAmperes(OperatingPoint point, Item item) {
         double idle = point.loadAmperes(item.id() + IDLE);
-        double rails = unregulated.containsKey(item.id()) ? point.loadAmperes(item.id() + RAILS) : 0;
-        return item instanceof Item.Amplifier ? idle + rails + point.loadAmperes(item.id()) : idle;
+        return item instanceof Item.Amplifier ? idle + point.loadAmperes(item.id()) : idle;
     }
 
     /** The current that the job leads into the body: what leaves it again through the maker's links and the straps. */

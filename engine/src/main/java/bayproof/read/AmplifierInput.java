@@ -8,7 +8,7 @@ public record AmplifierInput(@Field(key = "input-least", says = "input volts tha
                              Shown<Double> leastInputVolts,
                              @Field(key = "input-most", says = "greatest clean volts at a signal input, the gain all the way down", in = Dimension.VOLTAGE)
                              Shown<Double> mostInputVolts,
-                             @Field(key = "regulated", says = "whether its output holds when the supply volts fall", words = {"yes", "no"})
+                             @Field(key = "regulated", says = "whether its output holds when the supply volts fall; yes where nothing is written", words = {"yes", "no"})
                              Shown<String> regulated,
                              @Field(key = "own-fuses", says = "ratings of the fuses in the amplifier itself, added up", in = Dimension.CURRENT)
                              Shown<Double> ownFuseAmperes) {
