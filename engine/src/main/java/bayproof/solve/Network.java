@@ -56,8 +56,8 @@ public final class Network {
      * The same wiring with other loads at the same terminals, such as another power level.
      *
      * @param changed loads that replace the loads of the same ids; the others stay
-     * @throws IllegalArgumentException if this network has no load of that id, has it between other nodes, or has another
-     *                                  kind of load there
+     * @throws IllegalArgumentException if this network has no load of that id, has it between other nodes, or only one of
+     *                                  the two loads holds its current
      */
     public Network withLoads(Collection<? extends Load> changed) {
         List<Load> next = new ArrayList<>(loads);
@@ -65,8 +65,8 @@ public final class Network {
             int at = wiring.load(load.id());
             Load old = next.get(at);
             sameNodes("load " + load.id(), old.positive(), old.negative(), load.positive(), load.negative());
-            if (old.getClass() != load.getClass()) {
-                throw new IllegalArgumentException("load " + load.id() + " is another kind of load");
+            if (old instanceof Load.ConstantCurrent != load instanceof Load.ConstantCurrent) {
+                throw new IllegalArgumentException("load " + load.id() + ": only one of the two holds its current");
             }
             next.set(at, load);
         }

@@ -165,6 +165,10 @@ class SolverTest {
         assertEquals(6 + Math.sqrt(34), solved(quiet).loadVolts("amp"), CLOSE);
         assertEquals(5.5 + Math.sqrt(28.25), solved(low).loadVolts("amp"), CLOSE);
         assertEquals(List.of("amp", "radio"), quiet.loads().stream().map(Load::id).toList());
+        // 12 V over 0.1 ohm in the battery and 1.1 ohm: 10 A, 11 V. What reacts to its volts may do so by another law.
+        assertEquals(11, solved(loud.withLoads(List.of(new Load.Resistive("amp", "plus", "minus", 1.1, 0)))).loadVolts("amp"), CLOSE);
+        assertThrows(IllegalArgumentException.class,
+                () -> loud.withLoads(List.of(new Load.ConstantCurrent("amp", "plus", "minus", 1, 0))));
         assertThrows(IllegalArgumentException.class,
                 () -> loud.withLoads(List.of(new Load.Resistive("amp", "plus", "elsewhere", 1, 0))));
         assertThrows(IllegalArgumentException.class,
