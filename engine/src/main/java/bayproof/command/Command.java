@@ -19,7 +19,8 @@ enum Command {
                     new Option("--item", "ID", "Show what concerns this item, its runs, speaker wiring and pins only; may stand several times.", Use.MANY),
                     new Option("--zone", "ID", "Show what lies in or passes this zone only; may stand several times.", Use.MANY),
                     new Option("--since", "OTHER", "Another plan, such as the one before a change: show which verdicts moved, and why."),
-                    new Option("--as", "FORM", "text (where none is named) or json."),
+                    new Option("--ask", "all", "Print the questions as a form to fill in, at most 25 of them, or all; --as=csv prints a table.", Use.BARE),
+                    new Option("--as", "FORM", "text (where none is named) or json; of a form text (Markdown) or csv."),
                     Option.UNITS,
                     new Option("--color", "WHEN", "Color the weights: auto (on a terminal only, where none is named), never or always. "
                             + "Nothing is said by color alone, and JSON has none."),
@@ -49,6 +50,8 @@ enum Command {
                     new Option("--list", null, "List the examples, one a line."),
                     new Option("--wish", "NAME=WORDS", "Answer one of the seven questions to the customer; none says that nothing is wished; may stand several times.", Use.MANY),
                     new Option("--no-questions", null, "Do not ask them on the terminal."),
+                    new Option("--answers", "FORM", "A filled form, as review --ask printed it, Markdown or CSV: show what it changes in the job's files."),
+                    new Option("--write", null, "Change them."),
                     new Option("--vehicle", "NAME", "Print a form to fill in at this vehicle; with --survey, write NAME.yaml beside that form."),
                     new Option("--survey", "FILE", "The form, filled in."),
                     new Option("--vehicle-from", "SHEET", "Begin the job with this vehicle sheet of an earlier job; what was seen on that vehicle then counts as seen on the same variant."))),

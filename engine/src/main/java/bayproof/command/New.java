@@ -8,6 +8,12 @@ final class New {
     }
 
     static Reply run(Order order) throws WrongUse, UnusableInput {
+        if (order.has("--answers")) {
+            return answers(order);
+        }
+        if (order.has("--write")) {
+            throw new WrongUse("--write belongs to a filled form.", "Name it as well: --answers=FORM.");
+        }
         if (order.has("--list")) {
             return NewJob.list();
         }
@@ -24,5 +30,12 @@ final class New {
             throw new WrongUse("Name a folder for the job.", "Such as bayproof new my-job --from=one-amplifier.");
         }
         return NewJob.run(order);
+    }
+
+    private static Reply answers(Order order) throws WrongUse, UnusableInput {
+        if (order.subject() == null) {
+            throw new WrongUse("Nothing says which job the form belongs to.", "Name its plan or its folder, such as bayproof new my-job --answers=form.md.");
+        }
+        return Answers.run(order.subject(), order.word("--answers", ""), order.has("--write"));
     }
 }

@@ -39,4 +39,9 @@ record Option(String name, String label, String says, Use use) {
     boolean wordNeeded() {
         return takesWord() && use != Use.BARE;
     }
+
+    /** Whether a word may stand behind it; a label in small letters is the only word that may. */
+    boolean fits(String given) {
+        return !label.equals(label.toLowerCase(java.util.Locale.ROOT)) || given.equals(label);
+    }
 }

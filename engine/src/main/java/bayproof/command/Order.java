@@ -43,7 +43,7 @@ record Order(Command command, String subject, Map<String, List<String>> options)
             }
             String word = "";
             if (option.takesWord()) {
-                boolean bare = equals < 0 && (i + 1 == arguments.length || arguments[i + 1].startsWith("-"));
+                boolean bare = equals < 0 && (i + 1 == arguments.length || arguments[i + 1].startsWith("-") || !option.wordNeeded() && !option.fits(arguments[i + 1]));
                 if (bare && option.wordNeeded()) {
                     return null;
                 }

@@ -9,6 +9,7 @@ import bayproof.read.JobFiles;
 import bayproof.read.JobReader;
 import bayproof.read.Sheet;
 import bayproof.read.UnusableInput;
+import bayproof.report.AskForm;
 import bayproof.report.JsonReview;
 import bayproof.report.Paper;
 import bayproof.report.SincePage;
@@ -33,8 +34,8 @@ import java.util.stream.Collectors;
 
 /** The command that judges a plan. */
 final class Review {
-    private static final List<String> FORMS = List.of("text", "json");
-    private static final List<String> PLAN_ONLY = List.of("--gate", "--at-least", "--limits", "--all", "--topic", "--item", "--zone", "--since");
+    private static final List<String> FORMS = List.of("text", "json", "csv");
+    private static final List<String> PLAN_ONLY = List.of("--gate", "--at-least", "--limits", "--all", "--topic", "--item", "--zone", "--since", "--ask");
     private static final List<String> COLORS = List.of("auto", "never", "always");
 
     private Review() {
@@ -45,6 +46,12 @@ final class Review {
         Weight threshold = word("--at-least", order.word("--at-least", Weight.ADVISE.word()), Weight.values(), Weight::word);
         String form = oneOf("--as", order.word("--as", "text"), FORMS);
         String color = oneOf("--color", order.word("--color", "auto"), COLORS);
+        if (form.equals("csv") && !order.has("--ask")) {
+            throw new WrongUse("Only a form of questions is printed as a table.", "Add --ask, or leave --as=csv out.");
+        }
+        if (order.has("--ask") && !List.of("", "all").contains(order.word("--ask", ""))) {
+            throw new WrongUse("--ask takes all or no word, not \"" + order.word("--ask", "") + "\".", "");
+        }
         String plan = order.subject();
         String limits = order.word("--limits", null);
         Timing timing = new Timing();
@@ -74,12 +81,18 @@ final class Review {
         if (other != null) {
             timing.ended("since");
         }
-        String page = form.equals("json") ? JsonReview.of(standing, since, plan) : text(standing, since, order, gate);
-        if (form.equals("text") && Paint.wanted(color, System.getenv(), Paint.isTerminal())) {
+        String page = form.equals("json") ? JsonReview.of(standing, since, plan) : order.has("--ask") ? form(standing, order, form)
+                : text(standing, since, order, gate);
+        if (form.equals("text") && !order.has("--ask") && Paint.wanted(color, System.getenv(), Paint.isTerminal())) {
             page = Paint.over(page);
         }
         timing.ended("report");
         return new Reply(standing.counts() ? Reply.COUNTS : Reply.CLEAR, page, order.has("--timing") ? TimingPage.of(timing).text() : "");
+    }
+
+    private static String form(Standing standing, Order order, String form) {
+        boolean all = order.word("--ask", "").equals("all");
+        return form.equals("csv") ? AskForm.csv(standing, order.subject(), all) : AskForm.markdown(standing, order.subject(), all);
     }
 
     /** The kind of file that cannot be used as a plan; a plan where nobody can tell. */
@@ -176,20 +189,24 @@ final class Review {
 
     /** A file named on the command line. */
     static Path file(String name) throws WrongUse {
-        Path path;
-        try {
-            path = Path.of(name);
-        } catch (InvalidPathException e) {
-            throw new WrongUse("\"" + name + "\" cannot be the name of a file.", "");
-        }
-        if (name.isBlank()) {
-            throw new WrongUse("The name of a file is empty.", "Name a file.");
-        }
+        Path path = path(name);
         if (Files.isDirectory(path)) {
             Path inside = path.resolve("plan.yaml");
             throw new WrongUse(name + " is a folder.", Files.isRegularFile(inside) ? "Did you mean " + inside + "?" : "Name a file in it.");
         }
         return path;
+    }
+
+    /** A file or folder named on the command line. */
+    static Path path(String name) throws WrongUse {
+        if (name.isBlank()) {
+            throw new WrongUse("The name of a file is empty.", "Name a file.");
+        }
+        try {
+            return Path.of(name);
+        } catch (InvalidPathException e) {
+            throw new WrongUse("\"" + name + "\" cannot be the name of a file.", "");
+        }
     }
 
     private static <T> T word(String option, String given, T[] values, Function<T, String> name) throws WrongUse {

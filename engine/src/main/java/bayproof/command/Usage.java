@@ -115,7 +115,7 @@ final class Usage {
         status.put(" " + Reply.CLEAR, switch (command) {
             case REVIEW -> "Nothing that is due counts against the plan.";
             case WHY -> "The question was answered.";
-            case NEW -> "Written, or listed.";
+            case NEW -> "Written, listed or shown.";
             case COMPLETION -> "The script was printed.";
             case SHEET -> "Printed, and no STOP stands open. With --filled: every pin that the plan joins fits.";
         });
@@ -125,6 +125,9 @@ final class Usage {
         if (command == Command.REVIEW) {
             status.put(" " + Reply.COUNTS, "Something does: broken or not shown, of the gates judged, at or above the weight asked for. "
                     + "Of a parts book or vehicle sheet alone: data is missing.");
+        }
+        if (command == Command.NEW) {
+            status.put(" " + Reply.COUNTS, "Of a filled form some answers are wrong or have to be entered by hand; they are listed.");
         }
         status.put(" " + Reply.UNUSABLE, "Wrong usage, input that cannot be used, or nothing to judge.");
         status.put(" " + Reply.FAULT, "A fault of ours.");
@@ -147,6 +150,7 @@ final class Usage {
                 "  bayproof review plan.yaml --topic=protection --item=amp-front",
                 "  bayproof review plan.yaml --since=before/plan.yaml   what the change moved",
                 "  bayproof review parts.yaml                           what data is missing",
+                "  bayproof review plan.yaml --ask > form.md            questions to fill in",
                 "",
                 "Narrowing (--topic, --item, --zone) changes what is shown, never the answer, the",
                 "counts or the exit status: those come from everything that is due. An option",
@@ -183,7 +187,13 @@ final class Usage {
                 "Begin with the vehicle, on paper or on the phone:",
                 "  bayproof new --vehicle=blue-van > blue-van.md",
                 "  bayproof new --vehicle=blue-van --survey=blue-van.md    writes blue-van.yaml",
-                "  bayproof new my-job --vehicle-from=blue-van.yaml"};
+                "  bayproof new my-job --vehicle-from=blue-van.yaml",
+                "",
+                "Put the answers of a form into the files that own them (never into a parts book",
+                "elsewhere); the rest of each file stays as it is, byte for byte:",
+                "  bayproof review my-job/plan.yaml --ask > form.md",
+                "  bayproof new my-job --answers=form.md            show what changes",
+                "  bayproof new my-job --answers=form.md --write    change it"};
             case COMPLETION -> new String[] {"",
                 "In bash, for this session:   source <(bayproof completion)",
                 "In zsh:                     source <(bayproof completion zsh)",

@@ -10,15 +10,15 @@ import bayproof.units.Dimension;
 import bayproof.vocabulary.Need;
 import bayproof.vocabulary.Shown;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** What hangs on each amplifier output, and what the amplifier then delivers and draws. */
 final class Amplifiers {
     private final Model model;
     private final SpeakerNets nets;
-    private final Map<String, Shown<Double>> outputs = new HashMap<>();
+    private final Map<String, Shown<Double>> outputs = new ConcurrentHashMap<>();
 
     Amplifiers(Model model) {
         this.model = model;

@@ -52,11 +52,10 @@ final class BodyFacts {
         if (staysInside) {
             return;
         }
-        Need through = new Need(run.path() + ".through", "the pass-throughs this run goes through, in order", run.through().atOr(run.at()));
         List<String> named = run.through().orElse(List.of());
         Shown<String> passage = model.body.passageLeads(run).then(leads ->
                 leads && named.containsAll(model.body.holesOnRoutes(run)) ? Shown.of(named.isEmpty() ? "none" : String.join(", ", named))
-                        : Shown.missing(through));
+                        : Shown.missing(model.body.wayOut(run)));
         facts.accept(new Crossing(run.path(), run.at(), power || model.wiring.role(run) == Role.UNKNOWN, passage));
     }
 }

@@ -12,6 +12,7 @@ import bayproof.vocabulary.Shown;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Consumer;
 
 /** Facts about the data buses that the job joins. */
@@ -23,7 +24,7 @@ final class BusFacts {
     }
 
     void collect(Consumer<Fact> facts) {
-        for (Plan.BusUse use : model.job.plan().buses().values()) {
+        for (Plan.BusUse use : model.job.plan().buses().orElse(Map.of()).values()) {
             Vehicle.Bus bus = model.job.vehicle().networks().get(use.id());
             Shown<String> kind = bus != null ? bus.kind() : missing("networks." + use.id() + ".kind", "kind of the bus " + use.id(), use.at());
             facts.accept(new JoinedBus(use.path(), use.at(), use.by(), kind, kind.map("can-high-speed"::equals), use.stubMetres(),
@@ -31,9 +32,9 @@ final class BusFacts {
                             "resistance across the pair with the supply off", use.at()), shorter(use)));
         }
         for (Item.Interface module : model.job.itemsOf(Item.Interface.class)) {
-            // What asks on a bus has joined one, whether the plan says so or not.
-            if (module.upkeep().pollsBus().orElse("no").equals("yes") && model.job.plan().buses().values().stream()
-                    .noneMatch(use -> use.by().orElse("").equals(module.id()))) {
+            // What asks on a bus has joined one, whether the plan says so or not; otherwise the plan says that none is joined.
+            boolean listed = model.job.plan().buses().orElse(Map.of()).values().stream().anyMatch(use -> use.by().orElse("").equals(module.id()));
+            if (!listed && (!model.job.plan().buses().isGiven() || module.upkeep().pollsBus().orElse("no").equals("yes"))) {
                 Shown<String> bus = missing("buses", "the bus that " + module.id() + " joins", module.at());
                 facts.accept(new JoinedBus(module.path(), module.at(), Shown.of(module.id()), bus, bus.map(x -> true), bus.map(x -> 0.0),
                         bus.map(x -> 0.0), null));

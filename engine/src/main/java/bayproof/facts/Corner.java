@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.ToDoubleBiFunction;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -19,35 +20,48 @@ import java.util.function.ToDoubleFunction;
  */
 final class Corner {
     private final Limits limits;
-    private final ToDoubleFunction<Limit> choice;
+    /** The figure of a window for the value at a path. */
+    private final ToDoubleBiFunction<Limit, String> choice;
     private final Set<Need> needs = new LinkedHashSet<>();
-    private final Map<String, Window> windows = new TreeMap<>();
-    private final Map<String, Integer> times = new TreeMap<>();
+    private final Map<String, Set<String>> standsFor = new TreeMap<>();
 
-    private Corner(Limits limits, ToDoubleFunction<Limit> choice) {
+    private Corner(Limits limits, ToDoubleBiFunction<Limit, String> choice) {
         this.limits = limits;
         this.choice = choice;
     }
 
     static Corner bad(Limits limits, Question question) {
-        return new Corner(limits, limit -> end(limit, question.badEnd(limit.name())));
+        return new Corner(limits, (limit, path) -> end(limit, question.badEnd(limit.name())));
     }
 
     static Corner good(Limits limits, Question question) {
-        return new Corner(limits, limit -> end(limit, question.badEnd(limit.name()).other()));
+        return new Corner(limits, (limit, path) -> end(limit, question.badEnd(limit.name()).other()));
     }
 
     /** All windows at their bad ends but one. */
     static Corner relieved(Limits limits, Question question, String window) {
-        return new Corner(limits, limit -> {
+        return new Corner(limits, (limit, path) -> {
             Question.End bad = question.badEnd(limit.name());
             return end(limit, limit.name().equals(window) ? bad.other() : bad);
         });
     }
 
+    /**
+     * All windows at their bad ends, or all at their good ends, but those of some items or runs at the other end.
+     *
+     * @param apart paths of the items and runs
+     */
+    static Corner apart(Limits limits, Question question, boolean bad, Set<String> apart) {
+        return new Corner(limits, (limit, path) -> {
+            boolean other = apart.stream().anyMatch(own -> path.equals(own) || path.startsWith(own + "."));
+            Question.End end = question.badEnd(limit.name());
+            return end(limit, bad != other ? end : end.other());
+        });
+    }
+
     /** Any point inside the windows. */
     static Corner inside(Limits limits, ToDoubleFunction<Limit> choice) {
-        return new Corner(limits, choice);
+        return new Corner(limits, (limit, path) -> choice.applyAsDouble(limit));
     }
 
     private static double end(Limit limit, Question.End end) {
@@ -77,9 +91,8 @@ final class Corner {
     /** A value of a window that no field holds. */
     double window(String name, String path) {
         Limit limit = limits.named(name);
-        int before = times.merge(name, 1, Integer::sum);
-        windows.put(name, new Window(before == 1 ? path : path.substring(0, Math.max(path.indexOf('.'), 0)), name, limit.low(), limit.high(), 0));
-        return choice.applyAsDouble(limit);
+        standsFor.computeIfAbsent(name, any -> new LinkedHashSet<>()).add(path);
+        return choice.applyAsDouble(limit, path);
     }
 
     void need(Need need) {
@@ -95,6 +108,12 @@ final class Corner {
     }
 
     List<Window> windows() {
-        return new ArrayList<>(windows.values());
+        return standsFor.entrySet().stream().map(entry -> window(limits.named(entry.getKey()), List.copyOf(entry.getValue()))).toList();
+    }
+
+    private static Window window(Limit limit, List<String> paths) {
+        String first = paths.get(0);
+        return new Window(paths.size() == 1 ? first : first.substring(0, Math.max(first.indexOf('.'), 0)), paths, limit.name(),
+                limit.low(), limit.high(), 0);
     }
 }

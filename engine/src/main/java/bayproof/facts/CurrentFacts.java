@@ -12,11 +12,8 @@ import bayproof.vocabulary.Need;
 import bayproof.vocabulary.Shown;
 import bayproof.vocabulary.Window;
 import bayproof.vocabulary.Windows;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
@@ -24,26 +21,25 @@ import java.util.function.Supplier;
 /** Facts about the current in each fuse and conductor, held against what it is made for. */
 final class CurrentFacts {
     private final Model model;
-    private final NetworkFacts networks;
+    private final LinkCurrents currents;
     private final Ampacities ampacities;
     private final Ladders ladders;
-    private final Map<String, Set<Link>> ways = new HashMap<>();
 
-    CurrentFacts(Model model, NetworkFacts networks) {
+    CurrentFacts(Model model, SolvedNetworks networks) {
         this.model = model;
-        this.networks = networks;
+        this.currents = new LinkCurrents(model, networks);
         this.ampacities = new Ampacities(model);
         this.ladders = new Ladders(model);
     }
 
     void collect(Consumer<Fact> facts) {
-        for (Link link : model.wiring.links()) {
-            if (link.kind() == Link.Kind.FUSE && inUse(link)) {
-                facts.accept(fuse(link));
-            } else if (link.kind() == Link.Kind.RUN && !model.job.isFactory(link.run()) && model.wiring.role(link.run()).isPower()) {
-                facts.accept(run(link));
-            }
-        }
+        judged().forEach(link -> facts.accept(link.kind() == Link.Kind.FUSE ? fuse(link) : run(link)));
+    }
+
+    /** The fuses in use, and the conductors for power that the vehicle maker did not lay. */
+    List<Link> judged() {
+        return model.wiring.links().stream().filter(link -> link.kind() == Link.Kind.FUSE ? inUse(link)
+                : link.kind() == Link.Kind.RUN && !model.job.isFactory(link.run()) && model.wiring.role(link.run()).isPower()).toList();
     }
 
     /** A fuse in a holder always counts, an outlet of a block once something hangs on it. */
@@ -65,7 +61,7 @@ final class CurrentFacts {
     }
 
     private Shown<Double> share(String path, Link link, Level level, Shown<Double> base, String word) {
-        Shown<Double> amperes = networks.amperes(link, level, item -> hangsOn(item, link));
+        Shown<Double> amperes = currents.of(link, level);
         String words = level.words().replace(' ', '-');
         note(path + ".current-" + words, amperes, Dimension.CURRENT);
         Shown<Double> share = share(amperes, base, word);
@@ -114,21 +110,5 @@ final class CurrentFacts {
             Shown.Assumed<Double> assumed = (Shown.Assumed<Double>) value;
             return new Ends(assumed.bad(), assumed.good(), assumed.windows(), assumed.calculation());
         }
-    }
-
-    /** Whether the current of an item passes a fuse or run on its way from the battery or back. */
-    private boolean hangsOn(Item item, Link link) {
-        return ways.computeIfAbsent(item.id(), id -> {
-            Set<Link> all = new HashSet<>();
-            for (Item.Battery battery : model.job.itemsOf(Item.Battery.class)) {
-                List<Link> there = model.wiring.way(battery.id() + ".positive", id + ".supply");
-                List<Link> back = model.wiring.way(id + ".ground", battery.id() + ".negative");
-                if (there != null && back != null) {
-                    all.addAll(there);
-                    all.addAll(back);
-                }
-            }
-            return all;
-        }).contains(link);
     }
 }

@@ -109,7 +109,7 @@ final class DriverFacts {
     private GuardedSpeaker guarded(Item.Speaker speaker) {
         List<Output> on = outputs.of(speaker);
         boolean direct = on.stream().allMatch(output -> output.speakers().contains(speaker.id()));
-        Shown<Boolean> small = direct ? speaker.data().type().map(type -> model.limit("small-speakers").words().contains(type)) : Shown.of(false);
+        Shown<Boolean> small = direct ? speaker.data().plays().map(type -> model.limit("small-speakers").words().contains(type)) : Shown.of(false);
         Shown<Double> corner = Shown.of(Double.POSITIVE_INFINITY);
         for (Output output : on) {
             corner = corner.with(corner(speaker, output), Math::min);

@@ -19,15 +19,15 @@ public record FactBook(List<Fact> facts, Numbers numbers) {
         Amplifiers amplifiers = new Amplifiers(model);
         List<Fact> facts = new ArrayList<>();
         new ProtectionFacts(model).collect(facts::add);
-        NetworkFacts networks = new NetworkFacts(model, amplifiers);
-        networks.collect(facts::add);
+        SolvedNetworks networks = new SolvedNetworks(model, amplifiers);
+        new NetworkFacts(model, amplifiers, networks).collect(facts::add);
         new CurrentFacts(model, networks).collect(facts::add);
         new HolderFacts(model).collect(facts::add);
         new ConductorFacts(model).collect(facts::add);
         new SpeakerFacts(model, amplifiers).collect(facts::add);
         new BodyFacts(model).collect(facts::add);
         new RadioFacts(model).collect(facts::add);
-        new GroundFacts(model, amplifiers).collect(facts::add);
+        new GroundFacts(model, networks).collect(facts::add);
         new UpkeepFacts(model, amplifiers).collect(facts::add);
         new KeepOutFacts(model).collect(facts::add);
         new RoutingFacts(model).collect(facts::add);
@@ -35,6 +35,14 @@ public record FactBook(List<Fact> facts, Numbers numbers) {
         new MountFacts(model).collect(facts::add);
         new WorkFacts(model).collect(facts::add);
         new WishFacts(model).collect(facts::add);
+        new OwnershipFacts(model).collect(facts::add);
+        new KeptPartFacts(model).collect(facts::add);
+        new SeenFacts(model).collect(facts::add);
+        new FactorySoundFacts(model).collect(facts::add);
+        new CabinSoundFacts(model).collect(facts::add);
+        new InterfaceFacts(model).collect(facts::add);
+        new CalibrationFacts(model).collect(facts::add);
+        new ScheduleFacts(model).collect(facts::add);
         return new FactBook(List.copyOf(facts), model.numbers);
     }
 }

@@ -1,6 +1,5 @@
 package bayproof.facts;
 
-import bayproof.facts.WindowedValue.Result;
 import bayproof.graph.Link;
 import bayproof.graph.Role;
 import bayproof.graph.ShieldGraph;
@@ -26,13 +25,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
-import java.util.function.Function;
 
 /** Facts about where returns meet the body, what they do to the signal, and what they do to the vehicle's own battery. */
 final class GroundFacts {
     private final Model model;
-    private final Amplifiers amplifiers;
-    private final Map<String, ReturnNetwork> networks = new HashMap<>();
+    private final SolvedNetworks networks;
     /** Runs of the plan; what the vehicle maker laid is not judged. */
     private final List<Run> planned;
     private final List<Run> signalRuns;
@@ -42,9 +39,9 @@ final class GroundFacts {
     private final Map<String, List<Link>> waysBack = new HashMap<>();
     private final Map<Item, Need> unreturned;
 
-    GroundFacts(Model model, Amplifiers amplifiers) {
+    GroundFacts(Model model, SolvedNetworks networks) {
         this.model = model;
-        this.amplifiers = amplifiers;
+        this.networks = networks;
         this.planned = model.job.runs().values().stream().filter(run -> !model.job.isFactory(run)).toList();
         this.signalRuns = planned.stream().filter(run -> model.wiring.role(run) == Role.SIGNAL).toList();
         this.openReturns = planned.stream()
@@ -218,21 +215,12 @@ final class GroundFacts {
 
     /** Two points that nobody measured may differ either way, so the reading is asked for rather than assumed. */
     private Shown<Double> offset(Item item, String landing, String signal) {
-        return bodyReturn(landing).with(bodyReturn(signal), Double::sum).then(measured -> windowed(network -> network.offset(item, landing, signal)));
+        return bodyReturn(landing).with(bodyReturn(signal), Double::sum)
+                .then(measured -> networks.windowed(0, corner -> Returns.offset(corner, item, landing, signal)));
     }
 
     private Shown<Double> bodyReturn(String terminal) {
         return model.job.itemOf(terminal) instanceof Item.GroundPoint point ? point.bodyReturnOhms() : Shown.of(0.0);
-    }
-
-    private Shown<Double> windowed(Function<ReturnNetwork, Result> value) {
-        ReturnNetwork bad = networks.computeIfAbsent("bad", key ->
-                new ReturnNetwork(model, amplifiers, Corner.bad(model.job.limits(), Question.DROP)));
-        ReturnNetwork good = networks.computeIfAbsent("good", key -> bad.corner().isWhole()
-                ? new ReturnNetwork(model, amplifiers, Corner.good(model.job.limits(), Question.DROP)) : bad);
-        return WindowedValue.of(bad.corner(), good.corner(), value.apply(bad), value.apply(good),
-                window -> value.apply(networks.computeIfAbsent(window, name ->
-                        new ReturnNetwork(model, amplifiers, Corner.relieved(model.job.limits(), Question.DROP, name)))));
     }
 
     private void note(String path, Shown<Double> value, Dimension dimension) {
@@ -323,7 +311,7 @@ final class GroundFacts {
         for (Run strap : straps) {
             ampacity = ampacity.with(ampacity(strap), Double::sum);
         }
-        Shown<Double> share = ampacity.then(most -> scaled(windowed(ReturnNetwork::returned), most));
+        Shown<Double> share = ampacity.then(most -> scaled(networks.windowed(0, Returns::led), most));
         note(first.path() + ".return-share", share, Dimension.RATIO);
         return new BodyStrap(first.path(), first.at(), share);
     }

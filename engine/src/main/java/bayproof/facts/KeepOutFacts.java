@@ -46,7 +46,7 @@ final class KeepOutFacts {
         for (Vehicle.KeepOut keepOut : model.job.vehicle().keepOuts().values()) {
             Shown<Double> distance = distance(run, keepOut);
             Shown<Boolean> here = Kleene.and(keepOut.kind().map(kind.word()::equals),
-                    distance.isGiven() ? Shown.of(true) : zones.with(keepOut.zones(), KeepOutFacts::meet));
+                    distance.isGiven() ? Shown.of(true) : zones.with(zonesOf(keepOut), KeepOutFacts::meet));
             if (Kleene.is(here, false)) {
                 continue;
             }
@@ -65,6 +65,13 @@ final class KeepOutFacts {
         Shown<Boolean> all = needs.isEmpty() ? Shown.of(true) : Shown.missing(needs);
         return new NearKeepOut(run.path(), run.at(), kind, passes, moves,
                 closest != null ? closest : all.then(none -> Shown.missing(nearest(run, kind))), all);
+    }
+
+    /** A thing that is fitted lies in at least one zone. */
+    private static Shown<List<String>> zonesOf(Vehicle.KeepOut keepOut) {
+        return Kleene.is(keepOut.fitted(), false) ? Shown.of(List.of())
+                : keepOut.zones().then(zones -> zones.isEmpty() ? Shown.missing(new Need(keepOut.path() + ".zones",
+                "the zones in which " + keepOut.id() + " lies, or fitted: false", keepOut.zones().atOr(keepOut.at()))) : keepOut.zones());
     }
 
     private static boolean meet(Set<String> passed, List<String> zones) {
@@ -88,7 +95,7 @@ final class KeepOutFacts {
     /** A sheet that never speaks of the kind has not been asked: it is missing where a run passes a zone that usually has it. */
     private Shown<Boolean> expected(Shown<Set<String>> passed, KeepOutKind kind, Run run) {
         List<String> usual = model.limit("zones-with-" + kind.word()).words();
-        Need sheet = new Need("keep-outs", "where the vehicle has something of the kind " + kind.word() + "; zones [] if nowhere", run.at());
+        Need sheet = new Need("keep-outs", "where the vehicle has something of the kind " + kind.word() + "; fitted: false if nowhere", run.at());
         return passed.then(ids -> {
             Shown<Boolean> any = Shown.of(false);
             for (String id : ids) {

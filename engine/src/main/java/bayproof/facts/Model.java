@@ -16,9 +16,9 @@ import bayproof.units.UnitException;
 import bayproof.units.Units;
 import bayproof.vocabulary.Need;
 import bayproof.vocabulary.Shown;
-import java.util.HashMap;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** One job with its graphs and tables, and the values of a run that several facts need. */
 final class Model {
@@ -27,9 +27,8 @@ final class Model {
     final BodyGraph body;
     final Numbers numbers = new Numbers();
     /** Asked for again at every corner of the windows; they do not depend on it. */
-    private final Map<String, Shown<Double>> ambients = new HashMap<>();
-    private final Map<String, Shown<Double>> lengths = new HashMap<>();
-    private final Map<String, Boolean> ways = new HashMap<>();
+    private final Map<String, Shown<Double>> ambients = new ConcurrentHashMap<>();
+    private final Map<String, Shown<Double>> lengths = new ConcurrentHashMap<>();
 
     Model(Job job) {
         this.job = job;
@@ -69,7 +68,7 @@ final class Model {
 
     /** Whether a conducting way joins two terminals. */
     boolean joined(String one, String other) {
-        return ways.computeIfAbsent(one + " " + other, key -> wiring.way(one, other) != null);
+        return wiring.joins(one, other);
     }
 
     /** Whether a run joins the negative post of the vehicle's own battery to the body, straight or at a ground point. */

@@ -72,6 +72,12 @@ final class MountFacts {
         return item instanceof Item.Enclosure enclosure ? enclosure.fitting() : null;
     }
 
+    /** How an item is held; null for kinds that are held by what they belong to. */
+    static Mount mount(Item item) {
+        Fitting fitting = fitting(item);
+        return fitting == null ? null : fitting.mount();
+    }
+
     // what lies behind
 
     private MountedItem mounted(Item item, Fitting fitting) {

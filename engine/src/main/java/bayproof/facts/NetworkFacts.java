@@ -14,32 +14,19 @@ import bayproof.vocabulary.Knob;
 import bayproof.vocabulary.PoweredItem;
 import bayproof.vocabulary.Shown;
 import bayproof.vocabulary.SourceKind;
-import java.util.EnumMap;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.function.BiFunction;
 import java.util.function.Consumer;
-import java.util.function.Predicate;
 
 /** Facts about volts and current: what is lost on the way to each item, and what is left at idle. */
 final class NetworkFacts {
-    private static final double PER_AMPERE = 1e6;
-
     private final Model model;
     private final Amplifiers amplifiers;
-    /** States in which a drop is judged; without an alternator there is no charging. */
-    private final List<State> states;
-    /** The network at both corners of what drops and currents ask for, worked out when first asked. */
-    private Solved bad;
-    private Solved good;
-    private final Map<String, Solved> relieved = new HashMap<>();
+    private final SolvedNetworks networks;
 
-    NetworkFacts(Model model, Amplifiers amplifiers) {
+    NetworkFacts(Model model, Amplifiers amplifiers, SolvedNetworks networks) {
         this.model = model;
         this.amplifiers = amplifiers;
-        this.states = model.job.itemsOf(Item.Alternator.class).isEmpty() ? List.of(State.ON_BATTERY)
-                : List.of(State.ON_BATTERY, State.CHARGING_FULL);
+        this.networks = networks;
     }
 
     void collect(Consumer<Fact> facts) {
@@ -49,139 +36,42 @@ final class NetworkFacts {
 
     // drops
 
-    private void solveCorners() {
-        if (bad == null) {
-            bad = new Solved(Corner.bad(model.job.limits(), Question.DROP));
-            good = bad.corner.isWhole() ? new Solved(Corner.good(model.job.limits(), Question.DROP)) : bad;
-        }
-    }
-
-    private Solved relieved(String window) {
-        return relieved.computeIfAbsent(window, name -> new Solved(Corner.relieved(model.job.limits(), Question.DROP, name)));
-    }
-
-    /**
-     * Current of a fuse or run in the worse of the states. What is bad for a drop is bad for it too: constant-power loads
-     * draw most where they get least.
-     *
-     * @param hangs whether the current of an item passes it; one of those below its cut-off leaves no current to judge
-     */
-    Shown<Double> amperes(Link link, Level level, Predicate<Item> hangs) {
-        solveCorners();
-        return WindowedValue.of(bad.corner, good.corner, bad.amperes(link, level, hangs), good.amperes(link, level, hangs),
-                window -> relieved(window).amperes(link, level, hangs));
-    }
-
-    /** The solved states of one corner. */
-    private final class Solved {
-        final Corner corner;
-        final Map<State, SupplyNetwork> networks = new EnumMap<>(State.class);
-        private final Map<String, Solution> solutions = new HashMap<>();
-
-        Solved(Corner corner) {
-            this.corner = corner;
-            for (State state : states) {
-                networks.put(state, new SupplyNetwork(model, amplifiers, corner, state));
-            }
-        }
-
-        Solution solution(State state, Level level) {
-            return solutions.computeIfAbsent(state + " " + level, key -> networks.get(state).solve(level));
-        }
-
-        /** The worse of the states, as a share of the reference volts. */
-        Result drop(Item item, Level level) {
-            if (!corner.isWhole()) {
-                return new Result(Double.NaN, null, null);
-            }
-            Result worst = null;
-            for (State state : states) {
-                Result result = drop(item, level, state);
-                if (worst == null || result.collapse() != null || worst.collapse() == null && result.value() > worst.value()) {
-                    worst = result;
-                }
-            }
-            return worst;
-        }
-
-        /** The larger current of the states. */
-        Result amperes(Link link, Level level, Predicate<Item> hangs) {
-            if (!corner.isWhole()) {
-                return new Result(Double.NaN, null, null);
-            }
-            Result worst = null;
-            for (State state : states) {
-                Result result = amperes(link, level, state, hangs);
-                if (worst == null || result.collapse() != null || worst.collapse() == null && result.value() > worst.value()) {
-                    worst = result;
-                }
-            }
-            return worst;
-        }
-
-        private Result amperes(Link link, Level level, State state, Predicate<Item> hangs) {
-            Solution solution = solution(state, level);
-            String when = state.words() + ", " + level.words();
-            if (solution instanceof NoSolution none) {
-                return new Result(Double.NaN, "no working state " + when + ": " + none.reason(), null);
-            }
-            OperatingPoint point = (OperatingPoint) solution;
-            for (Item item : networks.get(state).powered()) {
-                if (networks.get(state).isDown(point, item) && hangs.test(item)) {
-                    return new Result(Double.NaN, "no working state " + when + ": " + item.id() + " gets less than it needs to run", null);
-                }
-            }
-            // A current is told from small differences of volts: what lies below a microampere is rounding.
-            double amperes = Math.rint(Math.abs(SupplyNetwork.amperes(point, link)) * PER_AMPERE) / PER_AMPERE;
-            return new Result(amperes, null, () -> Model.print(amperes, Dimension.CURRENT) + " (" + when + ")");
-        }
-
-        private Result drop(Item item, Level level, State state) {
-            Solution solution = solution(state, level);
-            String when = state.words() + ", " + level.words();
-            if (solution instanceof NoSolution none) {
-                return new Result(Double.NaN, "no working state " + when + ": " + none.reason(), null);
-            }
-            OperatingPoint point = (OperatingPoint) solution;
-            if (networks.get(state).isDown(point, item)) {
-                return new Result(Double.NaN, "no working state " + when + ": " + item.id() + " gets "
-                        + SupplyNetwork.volts(point.voltsAcross(item.id() + ".supply", item.id() + ".ground"))
-                        + ", less than it needs to run", null);
-            }
-            SupplyNetwork network = networks.get(state);
-            double reference = model.value("drop-reference");
-            double lost = network.lostVolts(point, item);
-            return new Result(lost / reference, null, () -> SupplyNetwork.volts(network.postVolts(point, item)) + " at the battery posts - "
-                    + SupplyNetwork.volts(network.postVolts(point, item) - lost) + " at " + item.id() + " = " + SupplyNetwork.volts(lost)
-                    + ", over " + SupplyNetwork.volts(reference) + " (" + when + ", "
-                    + Model.print(network.itemAmperes(point, item), Dimension.CURRENT) + ")");
-        }
-    }
-
     private void drops(Consumer<Fact> facts) {
         List<Item> powered = model.job.items().values().stream().filter(item -> item.hasTerminal("supply")).toList();
         if (powered.isEmpty()) {
             return;
         }
-        solveCorners();
-        BiFunction<String, Item, Solved> alone = (window, item) -> relieved(window);
+        SolvedCorner bad = networks.bad();
         for (Item item : powered) {
-            Shown<Double> loud = drop(bad, good, item, Level.LOUD_PROGRAMME, alone);
-            Shown<Double> sine = drop(bad, good, item, Level.FULL_SINE, alone);
+            Shown<Double> loud = drop(item, Level.LOUD_PROGRAMME);
+            Shown<Double> sine = drop(item, Level.FULL_SINE);
             note(item.path() + ".drop-loud-programme", loud, Dimension.RATIO);
             note(item.path() + ".drop-full-sine", sine, Dimension.RATIO);
-            if (bad.corner.isWhole() && bad.solution(State.ON_BATTERY, Level.FULL_SINE) instanceof OperatingPoint point) {
-                model.numbers.put(item.path() + ".current-full-sine", bad.networks.get(State.ON_BATTERY).itemAmperes(point, item),
+            if (bad.corner().isWhole() && bad.settled(State.ON_BATTERY, Level.FULL_SINE).point() != null) {
+                SolvedCorner.Settled here = bad.settled(State.ON_BATTERY, Level.FULL_SINE);
+                model.numbers.put(item.path() + ".current-full-sine", here.network().itemAmperes(here.point(), item),
                         Dimension.CURRENT, () -> "on battery, full sine, every window at its bad end");
             }
             facts.accept(new PoweredItem(item.path(), item.at(), loud, sine, thicker(item)));
         }
     }
 
-    private Shown<Double> drop(Solved bad, Solved good, Item item, Level level, BiFunction<String, Item, Solved> alone) {
-        double allowance = cornerAllowance(Question.DROP);
-        return WindowedValue.of(bad.corner, good.corner, bad.drop(item, level).moved(allowance), good.drop(item, level).moved(-allowance),
-                window -> alone.apply(window, item).drop(item, level));
+    private Shown<Double> drop(Item item, Level level) {
+        return networks.windowed(SolvedNetworks.cornerAllowance(model, Question.DROP), corner -> drop(item, level, corner));
+    }
+
+    /** The worse of the states, as a share of the reference volts. */
+    Result drop(Item item, Level level, SolvedCorner corner) {
+        return corner.worst(level, one -> one == item, here -> {
+            double reference = model.value("drop-reference");
+            double lost = here.network().lostVolts(here.point(), item);
+            return new Result(lost / reference, null, () -> {
+                double post = here.network().postVolts(here.point(), item);
+                return SupplyNetwork.volts(post) + " at the battery posts - " + SupplyNetwork.volts(post - lost) + " at " + item.id() + " = "
+                        + SupplyNetwork.volts(lost) + ", over " + SupplyNetwork.volts(reference) + " (" + here.when() + ", "
+                        + Model.print(here.network().itemAmperes(here.point(), item), Dimension.CURRENT) + ")";
+            });
+        });
     }
 
     /** The run that loses most per ampere on the way to an item and back is the one to thicken. */
@@ -209,41 +99,45 @@ final class NetworkFacts {
         return worst == null ? null : new Ladders(model).thicker(worst.run());
     }
 
-    /**
-     * How far a value may lie outside its two corners, as a share of it. With several sources what is bad for one is
-     * good for another, and every joint would need a corner of its own; the two ends are moved apart by this instead.
-     */
-    double cornerAllowance(Question question) {
-        List<Item.Battery> batteries = model.job.itemsOf(Item.Battery.class);
-        boolean joined = batteries.stream().anyMatch(one -> batteries.stream().anyMatch(other ->
-                one != other && model.joined(one.id() + ".positive", other.id() + ".positive")));
-        if (joined) {
-            return model.value("corner-allowance-joined-batteries");
-        }
-        return question == Question.BALANCE && !model.job.itemsOf(Item.Converter.class).isEmpty()
-                ? model.value("corner-allowance-converter") : 0;
-    }
-
     // balance at idle
 
     private void balance(Consumer<Fact> facts) {
         for (Item.Alternator alternator : model.job.itemsOf(Item.Alternator.class)) {
-            Corner bad = Corner.bad(model.job.limits(), Question.BALANCE);
-            Result atBad = balance(alternator, bad);
-            Corner good = Corner.good(model.job.limits(), Question.BALANCE);
-            Result atGood = bad.isWhole() ? balance(alternator, good) : atBad;
-            double allowance = cornerAllowance(Question.BALANCE);
-            Shown<Double> left = WindowedValue.of(bad, good, atBad.moved(-allowance), atGood.moved(allowance),
-                    window -> balance(alternator, Corner.relieved(model.job.limits(), Question.BALANCE, window)));
-            note(alternator.path() + ".balance-at-idle", left, Dimension.CURRENT);
-            facts.accept(new ChargeSource(alternator.path(), alternator.at(), SourceKind.ALTERNATOR, left));
+            facts.accept(new ChargeSource(alternator.path(), alternator.at(), SourceKind.ALTERNATOR, left(alternator, false), left(alternator, true),
+                    acceptance()));
         }
     }
 
-    /** Output at hot idle less everything drawn at the set point, with the battery left out. */
+    /** What the vehicle's own batteries take while they are charged. */
+    private Shown<Double> acceptance() {
+        Shown<Double> sum = Shown.of(0.0);
+        for (Item.Battery battery : model.job.itemsOf(Item.Battery.class)) {
+            if (battery.path().startsWith("supply.")) {
+                sum = sum.with(battery.acceptanceAmperes(), Double::sum);
+            }
+        }
+        return sum;
+    }
+
+    private Shown<Double> left(Item.Alternator alternator, boolean full) {
+        Corner bad = Corner.bad(model.job.limits(), Question.BALANCE);
+        Result atBad = balance(alternator, bad, full);
+        Corner good = Corner.good(model.job.limits(), Question.BALANCE);
+        Result atGood = bad.isWhole() ? balance(alternator, good, full) : atBad;
+        double allowance = SolvedNetworks.cornerAllowance(model, Question.BALANCE);
+        Shown<Double> left = WindowedValue.of(bad, good, atBad.moved(-allowance), atGood.moved(allowance),
+                window -> balance(alternator, Corner.relieved(model.job.limits(), Question.BALANCE, window), full));
+        note(alternator.path() + (full ? ".balance-at-full" : ".balance-at-idle"), left, Dimension.CURRENT);
+        return left;
+    }
+
     Result balance(Item.Alternator alternator, Corner corner) {
-        double idle = alternator.idleAmperes() instanceof Shown.Given<Double> given ? given.value()
-                : corner.given(alternator.ratedAmperes()) * corner.orWindow(alternator.idleAmperes(), "alternator-idle-share");
+        return balance(alternator, corner, false);
+    }
+
+    /** Output at hot idle, or the full one, less everything drawn at the set point, with the battery left out. */
+    private Result balance(Item.Alternator alternator, Corner corner, boolean full) {
+        double output = full ? corner.given(alternator.ratedAmperes()) : idleOutput(alternator, corner);
         SupplyNetwork network = new SupplyNetwork(model, amplifiers, corner, State.CHARGING_IDLE);
         if (!corner.isWhole()) {
             return new Result(Double.NaN, null, null);
@@ -260,9 +154,14 @@ final class NetworkFacts {
         }
         double drawn = point.sourceAmperes(alternator.id());
         double own = model.job.vehicle().supply().ownLoadAmperes().orElse(0.0);
-        return new Result(idle - drawn, null, () -> Model.print(idle, Dimension.CURRENT) + " at hot idle - "
+        return new Result(output - drawn, null, () -> Model.print(output, Dimension.CURRENT) + (full ? " in full - " : " at hot idle - ")
                 + Model.print(own, Dimension.CURRENT) + " of the vehicle itself - " + Model.print(drawn - own, Dimension.CURRENT)
                 + " of the job (normal programme)");
+    }
+
+    private static double idleOutput(Item.Alternator alternator, Corner corner) {
+        return alternator.idleAmperes() instanceof Shown.Given<Double> given ? given.value()
+                : corner.given(alternator.ratedAmperes()) * corner.orWindow(alternator.idleAmperes(), "alternator-idle-share");
     }
 
     private void note(String path, Shown<Double> value, Dimension dimension) {

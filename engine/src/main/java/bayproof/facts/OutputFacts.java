@@ -70,7 +70,7 @@ final class OutputFacts {
         Shown<SpeakerNet> net = nets.nominal(CoilNet.parse(output.wiring().net().orElse("")));
         Shown<Set<String>> types = Shown.of(Set.of());
         for (String id : output.speakers()) {
-            Shown<String> type = model.job.items().get(id) instanceof Item.Speaker speaker ? speaker.data().type() : Shown.of("passive-network");
+            Shown<String> type = model.job.items().get(id) instanceof Item.Speaker speaker ? speaker.data().plays() : Shown.of("passive-network");
             types = types.with(type, (before, one) -> {
                 Set<String> more = new TreeSet<>(before);
                 more.add(one);

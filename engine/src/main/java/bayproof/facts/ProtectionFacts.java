@@ -205,8 +205,8 @@ final class ProtectionFacts {
         if (ampacity instanceof Shown.Assumed<Double> assumed) {
             return rating.then(amperes -> (amperes <= share * assumed.bad()) == (amperes <= share * assumed.good())
                     ? Shown.of(amperes <= share * assumed.bad())
-                    : Shown.missing(assumed.windows().all().stream().map(window ->
-                    new Need(window.path(), model.limit(window.limit()).says(), model.job.planAt())).toList()));
+                    : Shown.missing(assumed.windows().all().stream().flatMap(window -> window.paths().stream().map(path ->
+                    new Need(path, model.limit(window.limit()).says(), model.job.planAt()))).toList()));
         }
         return rating.with(ampacity, (amperes, most) -> amperes <= share * most);
     }

@@ -27,9 +27,11 @@ final class RadioFacts {
     private static final int MOST_STAGES = 5;
 
     private final Model model;
+    private final CalibrationFacts calibration;
 
     RadioFacts(Model model) {
         this.model = model;
+        this.calibration = new CalibrationFacts(model);
     }
 
     void collect(Consumer<Fact> facts) {
@@ -53,7 +55,8 @@ final class RadioFacts {
         String harness = harnessFor(family.orElse(null));
         Plan.Identified identified = pin.identified();
         Shown<Attestation> proved = identified.who().with(identified.when(), (who, when) -> new String[] {who, when})
-                .with(identified.by(), (who, by) -> new Attestation(who[0], who[1], by));
+                .with(identified.by(), (who, by) -> new Attestation(who[0], who[1], by))
+                .with(calibration.reliable(identified.by(), identified.when(), pin.path() + ".identified.when", pin.at()), (said, holds) -> said);
         // A pin that nobody joined to anything yet is still taken as one that will be joined.
         Shown<Boolean> target = pin.connectedTo().map(terminal -> true);
         Shown<String> method = pin.method().with(target, (how, yes) -> how);

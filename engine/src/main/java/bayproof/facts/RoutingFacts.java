@@ -56,7 +56,7 @@ final class RoutingFacts {
         Shown<Collection<String>> holes = model.body.holes(run);
         for (String id : holes.orElse(List.of())) {
             Vehicle.PassThrough hole = model.job.passThroughs().get(id);
-            Shown<Boolean> hinged = hole == null ? Shown.missing(need(id, "hinge")) : hole.hinge().map("yes"::equals);
+            Shown<Boolean> hinged = hole == null ? Shown.missing(need(id, "hinge")) : crosses(hole);
             if (!Kleene.is(hinged, false)) {
                 crosses = Kleene.or(crosses, hinged);
                 guard = worse(guard, hole == null ? Shown.missing(need(id, "edge")) : hole.edge());
@@ -67,6 +67,24 @@ final class RoutingFacts {
         }
         return new HingeCrossing(run.path(), run.at(), crosses, guard != null ? guard : holes.map(none -> "none"),
                 run.slackMetres(), ladders.larger(run, "slack", run.slackMetres()));
+    }
+
+    private Shown<Boolean> crosses(Vehicle.PassThrough hole) {
+        Shown<Boolean> said = hole.hinge().map("yes"::equals);
+        Shown<Boolean> door = leadsIntoDoor(hole);
+        return said.isGiven() && !Kleene.is(door, true) ? said : Kleene.or(said, door);
+    }
+
+    /** A door hangs on hinges, whether the sheet says so or not. */
+    private Shown<Boolean> leadsIntoDoor(Vehicle.PassThrough hole) {
+        return hole.between().then(zones -> {
+            Shown<Boolean> door = Shown.of(false);
+            for (String id : zones) {
+                Vehicle.Zone zone = model.job.vehicle().zones().get(id);
+                door = Kleene.or(door, zone == null ? Shown.missing(need(hole.id(), "between")) : zone.kind().map(model.limit("zones-on-hinges").words()::contains));
+            }
+            return door;
+        });
     }
 
     /** One that is no boot decides; then one nobody gave. */
@@ -85,7 +103,7 @@ final class RoutingFacts {
         if (hole == null) {
             Shown<Boolean> drilled = Shown.missing(need(id, "origin"));
             return new HoleInUse("pass-throughs." + id, model.job.planAt(), drilled, Shown.missing(need(id, "between")), Shown.of(""),
-                    Shown.missing(need(id, "finish")), null);
+                    Shown.missing(need(id, "finish")), Shown.missing(need(id, "origin")), null);
         }
         Shown<Boolean> spare = Shown.of(false);
         List<String> spares = new ArrayList<>();
@@ -99,7 +117,7 @@ final class RoutingFacts {
             spare = Kleene.or(spare, roomy);
         }
         return new HoleInUse(hole.path(), hole.at(), hole.origin().map("drilled"::equals), spare.map(has -> !has),
-                Shown.of(String.join(", ", spares)), hole.finish(),
+                Shown.of(String.join(", ", spares)), hole.finish(), hole.origin(),
                 Ladders.knob(() -> model.limit("drilled-finish").words(), "pass-throughs", id, "finish"));
     }
 

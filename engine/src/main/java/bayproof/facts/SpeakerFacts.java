@@ -5,6 +5,8 @@ import bayproof.read.CoilNet;
 import bayproof.read.Item;
 import bayproof.read.Plan;
 import bayproof.units.Dimension;
+import bayproof.vocabulary.AmplifierChannels;
+import bayproof.vocabulary.BoxedSpeaker;
 import bayproof.vocabulary.Fact;
 import bayproof.vocabulary.Kleene;
 import bayproof.vocabulary.Knob;
@@ -16,6 +18,7 @@ import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Consumer;
 
 /** Facts about the loads on amplifier outputs; an amplifier or a voice coil that nobody wired is a subject too. */
@@ -34,8 +37,13 @@ final class SpeakerFacts {
         new DriverFacts(model, amplifiers, inUse).collect(facts);
         new SignalFacts(model, inUse).collect(facts);
         Set<String> wired = new LinkedHashSet<>();
+        for (Item.Speaker speaker : model.job.itemsOf(Item.Speaker.class)) {
+            facts.accept(new BoxedSpeaker(speaker.path(), speaker.at(), speaker.data().plays(), speaker.data().plays().map("subwoofer"::equals),
+                    speaker.enclosure().map(box -> model.job.items().get(box) instanceof Item.Enclosure)));
+        }
         for (Item.Amplifier amplifier : model.job.itemsOf(Item.Amplifier.class)) {
             List<Plan.Wiring> outputs = amplifiers.outputsOf(amplifier);
+            facts.accept(channels(amplifier, outputs));
             if (outputs.isEmpty()) {
                 facts.accept(unwired(amplifier, "what hangs on the outputs of " + amplifier.id()));
             }
@@ -57,6 +65,36 @@ final class SpeakerFacts {
                         : "what " + speaker.id() + "." + loose.get(0) + " hangs on"));
             }
         }
+    }
+
+    /** A channel in use is not free, and one that is free is not in use. */
+    private static AmplifierChannels channels(Item.Amplifier amplifier, List<Plan.Wiring> outputs) {
+        Set<Integer> used = new TreeSet<>();
+        for (Plan.Wiring wiring : outputs) {
+            int number = number(wiring.id());
+            if (Amplifiers.isBridged(wiring)) {
+                used.add(2 * number - 1);
+                used.add(2 * number);
+            } else {
+                used.add(number);
+            }
+        }
+        Shown<List<String>> open = amplifier.channels().then(channels -> used.size() == channels && !amplifier.freeChannels().isGiven()
+                ? Shown.of(List.of()) : amplifier.freeChannels().map(free -> {
+                    List<String> wrong = new ArrayList<>(free.stream().filter(id -> number(id) < 1 || number(id) > channels).toList());
+                    for (int channel = 1; channel <= channels; channel++) {
+                        if (used.contains(channel) == free.contains("ch-" + channel)) {
+                            wrong.add("ch-" + channel);
+                        }
+                    }
+                    return wrong;
+                }));
+        return new AmplifierChannels(amplifier.path(), amplifier.at(), open.map(List::isEmpty), open.map(ids -> String.join(", ", ids)));
+    }
+
+    private static int number(String channel) {
+        String digits = channel.replaceAll(".*-", "");
+        return digits.matches("[0-9]{1,2}") ? Integer.parseInt(digits) : 0;
     }
 
     private OutputLoad unwired(Item item, String ask) {
@@ -102,9 +140,8 @@ final class SpeakerFacts {
 
     /** A channel above the amplifier's number, or a pair that it does not have. */
     private Shown<Boolean> channelExists(Item.Amplifier amplifier, Plan.Wiring wiring, boolean bridged) {
-        String digits = wiring.id().replaceAll(".*-", "");
         return amplifier.channels().then(channels -> {
-            int number = digits.matches("[0-9]{1,2}") ? Integer.parseInt(digits) : 0;
+            int number = number(wiring.id());
             int most = bridged ? channels / 2 : channels;
             return number >= 1 && number <= most ? Shown.of(true)
                     : Shown.missing(new Need(wiring.path(), amplifier.id() + " has " + channels + " channels: the output in use", wiring.at()));

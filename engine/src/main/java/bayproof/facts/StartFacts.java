@@ -11,8 +11,8 @@ import bayproof.vocabulary.Fact;
 import bayproof.vocabulary.Need;
 import bayproof.vocabulary.Shown;
 import bayproof.vocabulary.StartingItem;
-import java.util.HashMap;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Consumer;
 
 /** Facts about each powered item while the engine starts: the volts left to it, and what it does then. */
@@ -20,7 +20,7 @@ final class StartFacts {
     private final Model model;
     private final Amplifiers amplifiers;
     private final Sides sides;
-    private final Map<String, Dip> relieved = new HashMap<>();
+    private final Map<String, Dip> relieved = new ConcurrentHashMap<>();
     private Dip bad;
     private Dip good;
 

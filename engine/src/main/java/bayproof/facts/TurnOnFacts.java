@@ -18,6 +18,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.Consumer;
 
@@ -89,7 +90,7 @@ final class TurnOnFacts {
             model.job.plan().pins().values().stream().filter(pin -> net.contains(pin.connectedTo().orElse("")))
                     .forEach(pin -> sources.add(pinSource(pin)));
         }
-        boolean bus = model.job.plan().buses().values().stream().anyMatch(use -> use.by().orElse("").equals(item.id()));
+        boolean bus = model.job.plan().buses().orElse(Map.of()).values().stream().anyMatch(use -> use.by().orElse("").equals(item.id()));
         if (sources.isEmpty() && item instanceof Item.Interface && bus) {
             return Shown.of("interface");
         }
@@ -141,7 +142,7 @@ final class TurnOnFacts {
         Vehicle.Connector connector = model.job.vehicle().connectors().get(pin.id().substring(0, dot));
         Vehicle.Cavity cavity = connector == null ? null : connector.cavities().get(pin.id().substring(dot + 1));
         return cavity != null ? cavity.output()
-                : Shown.missing(new Need("connectors." + pin.id() + ".output", "output that comes out of this cavity", pin.at()));
+                : Shown.missing(new Need("connectors." + pin.id().replace(".", ".cavities.") + ".output", "output that comes out of this cavity", pin.at()));
     }
 
     // how much hangs on one output

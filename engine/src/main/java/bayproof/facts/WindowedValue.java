@@ -21,8 +21,17 @@ final class WindowedValue {
     record Result(double value, String collapse, Supplier<String> calculation) {
         /** The same with the value moved by a share of its size. */
         Result moved(double share) {
-            return share == 0 || collapse != null ? this : new Result(value + share * Math.abs(value), null, calculation);
+            return plus(share * Math.abs(value));
         }
+
+        /** The same with an amount added to the value. */
+        Result plus(double amount) {
+            return amount == 0 || collapse != null ? this : new Result(value + amount, null, calculation);
+        }
+    }
+
+    /** Both ends of a value, worked out at all corners that it has. */
+    record Ends(Result bad, Result good) {
     }
 
     private WindowedValue() {
@@ -72,7 +81,7 @@ final class WindowedValue {
         }
 
         @Override
-        public List<Window> ranked() {
+        public synchronized List<Window> ranked() {
             if (ranked == null) {
                 ranked = windows.stream().map(window -> {
                     Result relieved = alone.apply(window.limit());

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import org.jgrapht.Graph;
 import org.jgrapht.alg.connectivity.ConnectivityInspector;
@@ -176,6 +177,18 @@ public final class BodyGraph {
     /** Every zone a run passes, missing while its holes do not lead from its first zone to its last. */
     public Shown<Set<String>> zonesOnKnownWay(Run run) {
         return staysInside(run) ? zonesPassed(run) : passageLeads(run).then(leads -> leads ? zonesPassed(run)
-                : Shown.missing(new Need(run.path() + ".through", "the pass-throughs this run goes through, in order", run.through().atOr(run.at()))));
+                : Shown.missing(wayOut(run)));
+    }
+
+    /**
+     * What would show a way for a run whose pass-throughs do not lead from its first zone to its last: other pass-throughs,
+     * or an opening of its first or last zone of which nothing is said.
+     */
+    public List<Need> wayOut(Run run) {
+        List<Need> needs = new ArrayList<>();
+        needs.add(new Need(run.path() + ".through", "the pass-throughs this run goes through, in order", run.through().atOr(run.at())));
+        endZones(run).orElse(List.of()).stream().distinct().map(id -> job.vehicle().zones().get(id)).filter(Objects::nonNull)
+                .forEach(zone -> needs.addAll(zone.openTo().needs()));
+        return needs;
     }
 }

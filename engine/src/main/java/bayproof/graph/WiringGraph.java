@@ -7,8 +7,10 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jgrapht.Graph;
 import org.jgrapht.GraphPath;
+import org.jgrapht.alg.connectivity.ConnectivityInspector;
 import org.jgrapht.alg.shortestpath.BFSShortestPath;
 import org.jgrapht.graph.WeightedPseudograph;
 
@@ -23,6 +25,8 @@ public final class WiringGraph {
 
     private final Graph<String, Link> graph = new WeightedPseudograph<>(Link.class);
     private final Map<String, Link> byRun = new HashMap<>();
+    /** For each terminal the number of what conducting ways hold together. */
+    private final Map<String, Integer> pieces = new HashMap<>();
     private final Job job;
 
     public WiringGraph(Job job) {
@@ -30,6 +34,13 @@ public final class WiringGraph {
         graph.addVertex(BODY);
         job.items().values().forEach(this::addInside);
         job.runs().values().forEach(this::addRun);
+        int piece = 0;
+        for (Set<String> together : new ConnectivityInspector<>(graph).connectedSets()) {
+            for (String terminal : together) {
+                pieces.put(terminal, piece);
+            }
+            piece++;
+        }
     }
 
     private void addInside(Item item) {
@@ -75,9 +86,15 @@ public final class WiringGraph {
         return new ArrayList<>(graph.edgeSet());
     }
 
+    /** Whether a conducting way joins two terminals. */
+    public boolean joins(String one, String other) {
+        Integer piece = pieces.get(one);
+        return piece != null && piece.equals(pieces.get(other));
+    }
+
     /** Edges of a shortest way (fewest edges) between two terminals, from the first to the second; null if there is none. */
     public List<Link> way(String from, String to) {
-        if (!graph.containsVertex(from) || !graph.containsVertex(to)) {
+        if (!joins(from, to)) {
             return null;
         }
         GraphPath<String, Link> path = new BFSShortestPath<>(graph).getPath(from, to);

@@ -19,11 +19,12 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Supplier;
 
 /** Turns a demand into an outcome, with three-valued logic over what is missing or assumed. */
 final class Assessor {
     /** Outcome of one part. */
-    private record Found(Outcome outcome, Weight weight, Measured measured, Bounded limit, String because, List<Need> needs,
+    private record Found(Outcome outcome, Weight weight, Measured measured, Bounded limit, Supplier<String> because, List<Need> needs,
                          List<Window> windows) {
     }
 
@@ -68,7 +69,7 @@ final class Assessor {
         if (!undecided.isEmpty() && found.outcome() != Outcome.HOLDS) {
             undecided.addAll(found.outcome() == Outcome.UNSHOWN ? found.needs() : List.of());
             found = new Found(Outcome.UNSHOWN, heaviest(found.limit()), found.measured(), found.limit(),
-                    "whether this applies is not shown", new ArrayList<>(undecided), List.of());
+                    () -> "whether this applies is not shown", new ArrayList<>(undecided), List.of());
         }
         return new Verdict(rule, demand.fact().subject(), found.outcome(), found.weight(), found.measured(), found.limit(),
                 found.because(), found.needs(), found.windows(), demand.ways(), demand.fact().at());
@@ -130,15 +131,15 @@ final class Assessor {
         Found found = given(attested.what(), attested.value(), "present");
         return attested.value() instanceof Shown.Given<Attestation> given
                 ? holds(Measured.of(given.value().who() + ", " + given.value().when() + ", " + given.value().evidence()), null,
-                attested.what() + ": " + given.value().who() + ", " + given.value().when()) : found;
+                () -> attested.what() + ": " + given.value().who() + ", " + given.value().when()) : found;
     }
 
-    private Found holds(Measured measured, Bounded limit, String because) {
+    private Found holds(Measured measured, Bounded limit, Supplier<String> because) {
         return new Found(Outcome.HOLDS, heaviest(limit), measured, limit, because, List.of(), List.of());
     }
 
     private Found unshown(String what, List<Need> needs, Bounded limit) {
-        return new Found(Outcome.UNSHOWN, heaviest(limit), null, limit, what + " is not shown", needs, List.of());
+        return new Found(Outcome.UNSHOWN, heaviest(limit), null, limit, () -> what + " is not shown", needs, List.of());
     }
 
     private Found given(String what, Shown<?> value, String sense) {
@@ -146,15 +147,15 @@ final class Assessor {
             return unshown(what, value.needs(), null);
         }
         if (value instanceof Shown.Hidden) {
-            return new Found(Outcome.BROKEN, own, null, null, what + " cannot be seen", value.needs(), List.of());
+            return new Found(Outcome.BROKEN, own, null, null, () -> what + " cannot be seen", value.needs(), List.of());
         }
         if (value instanceof Shown.Collapsed<?> collapsed) {
-            return new Found(Outcome.BROKEN, own, null, null, collapsed.reason(), List.of(), List.of());
+            return new Found(Outcome.BROKEN, own, null, null, collapsed::reason, List.of(), List.of());
         }
         if (value instanceof Shown.Assumed) {
             throw fault("was given a window for " + what + ", which is no number");
         }
-        return holds(null, null, what + ": " + sense);
+        return holds(null, null, () -> what + ": " + sense);
     }
 
     private Found worded(Part.Worded part) {
@@ -169,7 +170,7 @@ final class Assessor {
         boolean fits = list.words().contains(given.value()) == wanted;
         Bounded bounded = new Bounded(list, wanted ? "one-of" : "absent", Double.NaN, Double.NaN, Double.NaN);
         Measured measured = Measured.of(given.value());
-        String because = part.what() + " is " + given.value() + (wanted ? "; one of: " : "; none of: ") + String.join(", ", list.words());
+        Supplier<String> because = () -> part.what() + " is " + given.value() + (wanted ? "; one of: " : "; none of: ") + String.join(", ", list.words());
         return fits ? holds(measured, bounded, because)
                 : new Found(Outcome.BROKEN, own, measured, bounded, because, List.of(), List.of());
     }
@@ -180,8 +181,8 @@ final class Assessor {
         }
         String seen = part.seen().orElse("");
         Measured measured = seen.isEmpty() ? null : Measured.of(seen);
-        return given.value() ? holds(measured, null, part.what() + ": yes" + (seen.isEmpty() ? "" : ", " + seen))
-                : new Found(Outcome.BROKEN, own, measured, null, part.what() + ": no" + (seen.isEmpty() ? "" : ", " + seen), List.of(), List.of());
+        return given.value() ? holds(measured, null, () -> part.what() + ": yes" + (seen.isEmpty() ? "" : ", " + seen))
+                : new Found(Outcome.BROKEN, own, measured, null, () -> part.what() + ": no" + (seen.isEmpty() ? "" : ", " + seen), List.of(), List.of());
     }
 
     // numbers
@@ -223,7 +224,7 @@ final class Assessor {
         }
         Set<Need> needs = new LinkedHashSet<>(chosen.fact().needs());
         needs.addAll(one.outcome() == Outcome.UNSHOWN ? one.needs() : other.outcome() == Outcome.UNSHOWN ? other.needs() : List.of());
-        return new Found(Outcome.UNSHOWN, heavier(heaviest(whenTrue), heaviest(whenFalse)), worse.measured(), worse.limit(), worse.because() + "; it holds if "
+        return new Found(Outcome.UNSHOWN, heavier(heaviest(whenTrue), heaviest(whenFalse)), worse.measured(), worse.limit(), () -> worse.because().get() + "; it holds if "
                 + (one.outcome() == Outcome.HOLDS ? whenTrue : whenFalse).says(), new ArrayList<>(needs), List.of());
     }
 
@@ -237,7 +238,7 @@ final class Assessor {
                     : unshown(part.what(), value.needs(), bounded(limit, Double.NaN));
         }
         if (value instanceof Shown.Collapsed<Double> collapsed) {
-            return new Found(Outcome.BROKEN, heaviest(limit), null, bounded(limit, Double.NaN), collapsed.reason(), List.of(),
+            return new Found(Outcome.BROKEN, heaviest(limit), null, bounded(limit, Double.NaN), collapsed::reason, List.of(),
                     List.of());
         }
         if (value instanceof Shown.Given<Double> given) {
@@ -247,13 +248,12 @@ final class Assessor {
         Found good = compared(part, limit, assumed.good(), assumed.windows().all());
         Found bad = assumed.bad() != null ? compared(part, limit, assumed.bad(), assumed.windows().all())
                 : new Found(Outcome.BROKEN, heaviest(limit), null, bounded(limit, Double.NaN),
-                assumed.calculation().get(), List.of(), assumed.windows().all());
+                assumed.calculation(), List.of(), assumed.windows().all());
         if (bad.outcome() == good.outcome()) {
             return bad;
         }
-        String badText = assumed.bad() == null ? "no working state" : print(assumed.bad(), limit);
-        return new Found(Outcome.UNSHOWN, heaviest(limit), null, bounded(limit, Double.NaN), part.what() + " lies between "
-                + badText + " and " + print(assumed.good(), limit) + "; " + words(limit, bad.limit()), needs(assumed.windows().ranked()),
+        return new Found(Outcome.UNSHOWN, heaviest(limit), null, bounded(limit, Double.NaN), () -> part.what() + " lies between "
+                + (assumed.bad() == null ? "no working state" : print(assumed.bad(), limit)) + " and " + print(assumed.good(), limit) + "; " + words(limit, bad.limit()), needs(assumed.windows().ranked()),
                 assumed.windows().ranked());
     }
 
@@ -261,7 +261,8 @@ final class Assessor {
     private List<Need> needs(List<Window> ranked) {
         boolean anyAlone = ranked.stream().anyMatch(window -> window.weighs() > 0);
         return ranked.stream().filter(window -> window.weighs() > 0 || !anyAlone)
-                .map(window -> new Need(window.path(), limits.named(window.limit()).says(), demand.fact().at())).toList();
+                .flatMap(window -> window.paths().stream().map(path -> new Need(path, limits.named(window.limit()).says(), demand.fact().at())))
+                .toList();
     }
 
     private Found compared(Part.Numeric part, Limit limit, double value, List<Window> windows) {
@@ -284,7 +285,7 @@ final class Assessor {
             within = crossed == null;
         }
         Bounded bounded = bounded(limit, value);
-        String because = part.what() + " is " + print(value, limit) + "; " + words(limit, bounded);
+        Supplier<String> because = () -> part.what() + " is " + print(value, limit) + "; " + words(limit, bounded);
         return new Found(within ? Outcome.HOLDS : Outcome.BROKEN, within ? heaviest(limit) : crossed,
                 Measured.of(value, limit.unit()), bounded, because, List.of(), windows);
     }

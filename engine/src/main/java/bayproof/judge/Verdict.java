@@ -9,6 +9,7 @@ import bayproof.vocabulary.Need;
 import bayproof.vocabulary.Window;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Supplier;
 
 /**
  * The outcome of one rule on one subject.
@@ -19,14 +20,14 @@ import java.util.List;
  * @param weight   of a broken one what it means, otherwise the heaviest the rule can give here
  * @param measured the value that was held against a limit; null where there is none
  * @param limit    the limit it was held against; null where there is none
- * @param because  the reason as a sentence without a period
+ * @param reason   writes {@link #because()}; most verdicts are never printed
  * @param needs    what is missing
  * @param windows  what is assumed
  * @param ways     how to put it right
  * @param at       where the subject stands
  */
 public record Verdict(RuleInfo rule, String subject, Outcome outcome, Weight weight, Measured measured, Bounded limit,
-                      String because, List<Need> needs, List<Window> windows, List<Demand.Way> ways, At at)
+                      Supplier<String> reason, List<Need> needs, List<Window> windows, List<Demand.Way> ways, At at)
         implements Comparable<Verdict> {
 
     /**
@@ -65,6 +66,11 @@ public record Verdict(RuleInfo rule, String subject, Outcome outcome, Weight wei
         needs = List.copyOf(needs);
         windows = List.copyOf(windows);
         ways = List.copyOf(ways);
+    }
+
+    /** The reason as a sentence without a period. */
+    public String because() {
+        return reason.get();
     }
 
     /** Signed distance to the limit in the safe direction, SI; NaN where there is none. */

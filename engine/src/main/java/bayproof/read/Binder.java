@@ -112,7 +112,7 @@ final class Binder {
             map = given;
             here = given.at();
             refuseUnknownKeys(map, shape.keys(), extra);
-        } else if (tree != null && !isUnknown(tree)) {
+        } else if (tree != null && !isUnknown(tree) && !isBareWord(type, tree)) {
             problems.add(tree.at(), "\"" + id + "\" must be a group of keys, not " + tree.noun() + ".",
                     "Keys it takes: " + String.join(", ", shape.keys()) + ".");
         }
@@ -171,6 +171,11 @@ final class Binder {
                 && entry.key().matches("[0-9]+\\s*[^0-9\\s].*") && entry.value() instanceof ScalarTree nothing && nothing.isEmpty();
     }
 
+    /** Somebody's word without a name or a day behind it is legal and shows nothing. */
+    private static boolean isBareWord(Class<?> type, Tree tree) {
+        return type == Vouched.class && tree instanceof ScalarTree scalar && (scalar.text().equals("true") || scalar.text().equals("false"));
+    }
+
     private static String last(String path) {
         return path.substring(path.lastIndexOf('.') + 1);
     }
@@ -185,9 +190,19 @@ final class Binder {
             if (generic.getRawType() == Map.class) {
                 return map(inner, field, tree, path, at);
             }
-            return shown(inner, field, tree, path, at);
+            return inner instanceof ParameterizedType names && names.getRawType() == Map.class
+                    ? namesOrNone(names.getActualTypeArguments()[1], field, tree, path, at) : shown(inner, field, tree, path, at);
         }
         return group((Class<?>) type, tree, path, at);
+    }
+
+    /** A map where nothing at all is said by {@code none}; an empty one says nothing. */
+    private Shown<Map<String, Object>> namesOrNone(Type inner, Field field, Tree tree, String path, At at) {
+        if (tree instanceof ScalarTree scalar && scalar.text().equals("none")) {
+            return Shown.at(Map.of(), tree.at());
+        }
+        Map<String, Object> names = map(inner, field, tree, path, at);
+        return names.isEmpty() ? Shown.missing(new Need(path, field.says(), tree == null ? at : tree.at())) : Shown.at(names, tree.at());
     }
 
     /** A map of ids to groups or to values; an absent or unknown one is empty. */

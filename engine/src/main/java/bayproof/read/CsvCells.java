@@ -11,12 +11,19 @@ import java.util.List;
  * cell's place cannot be worked out again from its value once quotes and breaks are gone. One of them is the oracle in
  * the tests.
  */
-final class CsvCells {
+public final class CsvCells {
     static final int MOST_ROWS = 10_000;
     static final int MOST_COLUMNS = 200;
 
-    /** One cell; its text has no blanks around it, and a break inside it is one blank. */
-    record Cell(String text, At at) {
+    /**
+     * One cell.
+     *
+     * @param text what it says, without blanks around it; a break inside it is one blank
+     * @param at   where it begins
+     * @param from where it begins in the text of the file
+     * @param to   where it ends there, its quotes among it
+     */
+    public record Cell(String text, At at, int from, int to) {
     }
 
     private final String file;
@@ -43,8 +50,20 @@ final class CsvCells {
         return new CsvCells(file, text, separator, problems).rows();
     }
 
+    /**
+     * The same for a table that stands alone.
+     *
+     * @throws UnusableInput when it is no sound table; all mistakes are named together
+     */
+    public static List<List<Cell>> read(String file, String text) throws UnusableInput {
+        Problems problems = new Problems();
+        List<List<Cell>> rows = read(file, text, separator(text), problems);
+        problems.throwIfAny();
+        return rows;
+    }
+
     /** The separator of a table: the first comma, semicolon or tab of its header that stands outside quotes; else a comma. */
-    static char separator(String text) {
+    public static char separator(String text) {
         boolean quoted = false;
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
@@ -103,7 +122,9 @@ final class CsvCells {
     private Cell cell() {
         skipBlanks();
         At at = here();
-        return new Cell(next < text.length() && text.charAt(next) == '"' ? quoted(at) : plain(), at);
+        int from = next;
+        String content = next < text.length() && text.charAt(next) == '"' ? quoted(at) : plain();
+        return new Cell(content, at, from, next);
     }
 
     private String quoted(At at) {

@@ -8,7 +8,6 @@ import bayproof.read.Tree.ListTree;
 import bayproof.read.Tree.MapTree;
 import bayproof.read.Tree.ScalarTree;
 import bayproof.vocabulary.At;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
@@ -73,18 +72,13 @@ final class CsvReader {
     }
 
     /**
-     * Reads a file.
+     * Reads a table.
      *
-     * @param path where it lies
-     * @param name how messages call it
-     * @param rows what a row can be
-     * @throws UnusableInput when it cannot be read or is not a sound table; all mistakes are named together
+     * @param bytes what its file holds
+     * @param name  how messages call it
+     * @param rows  what a row can be
+     * @throws UnusableInput when it is not a sound table; all mistakes are named together
      */
-    static MapTree read(Path path, String name, Collection<? extends Class<?>> rows) throws UnusableInput {
-        return read(TreeReader.bytes(path, name), name, rows);
-    }
-
-    /** Reads the bytes of a file; see {@link #read(Path, String, Collection)}. */
     static MapTree read(byte[] bytes, String name, Collection<? extends Class<?>> rows) throws UnusableInput {
         String text = TreeReader.text(bytes, name, "Save it from the spreadsheet as \"CSV UTF-8\".");
         CsvReader reader = new CsvReader(name, CsvCells.separator(text));

@@ -22,6 +22,11 @@ public sealed interface Item permits Item.Battery, Item.Alternator, Item.Fuse, I
     /** Id of the place where it sits; a source of the vehicle sheet has one as well. */
     Shown<String> place();
 
+    /** What its terminals are; null for a kind that no cable with a terminal ends at. */
+    default Studs studs() {
+        return null;
+    }
+
     /** Names of its terminals; a name that ends in {@code *} stands for any ending. */
     List<String> terminals();
 
@@ -60,7 +65,7 @@ public sealed interface Item permits Item.Battery, Item.Alternator, Item.Fuse, I
                    Shown<String> vent,
                    @Field(key = "cold-cut-off", says = "whether its board blocks charging below freezing", words = {"yes", "no"})
                    Shown<String> coldCutOff,
-                   @Inline Fitting fitting) implements Item {
+                   @Inline Fitting fitting, @Inline Studs studs) implements Item {
         @Override
         public List<String> terminals() {
             return List.of("positive", "negative");
@@ -77,7 +82,8 @@ public sealed interface Item permits Item.Battery, Item.Alternator, Item.Fuse, I
                       @Field(key = "set-point", says = "charging volts at the alternator", in = Dimension.VOLTAGE)
                       Shown<Double> setVolts,
                       @Field(key = "control", says = "whether a computer moves the charging volts", words = {"fixed", "computer"})
-                      Shown<String> control) implements Item {
+                      Shown<String> control,
+                      @Inline Studs studs) implements Item {
         @Override
         public List<String> terminals() {
             return List.of("output", "case");
@@ -93,7 +99,8 @@ public sealed interface Item permits Item.Battery, Item.Alternator, Item.Fuse, I
                 @Field(key = "holder-rating", says = "most current the holder is made for", in = Dimension.CURRENT)
                 Shown<Double> holderAmperes,
                 @Field(key = "holder-takes", says = "largest cable size the holder takes", size = true) Shown<String> holderTakes,
-                @Field(key = "holder-sealed", says = "whether the holder keeps water out", words = {"yes", "no"}) Shown<String> holderSealed)
+                @Field(key = "holder-sealed", says = "whether the holder keeps water out", words = {"yes", "no"}) Shown<String> holderSealed,
+                @Inline Studs studs)
             implements Item {
         @Override
         public List<String> terminals() {
@@ -112,7 +119,7 @@ public sealed interface Item permits Item.Battery, Item.Alternator, Item.Fuse, I
                      Shown<Double> holderAmperes,
                      @Field(key = "holder-takes", says = "largest cable size its clamps take", size = true) Shown<String> holderTakes,
                      @Field(key = "holder-sealed", says = "whether the block keeps water out", words = {"yes", "no"}) Shown<String> holderSealed,
-                     @Inline Fitting fitting) implements Item {
+                     @Inline Fitting fitting, @Inline Studs studs) implements Item {
         @Override
         public List<String> terminals() {
             List<String> names = new java.util.ArrayList<>(List.of("in"));
@@ -126,6 +133,7 @@ public sealed interface Item permits Item.Battery, Item.Alternator, Item.Fuse, I
                      @Field(key = "place", says = "where the amplifier is mounted") Shown<String> place,
                      @Field(key = "class", says = "class of the output stage", words = {"AB", "D"}) Shown<String> outputClass,
                      @Field(key = "channels", says = "number of channels") Shown<Integer> channels,
+                     @Field(key = "free-channels", says = "channels that stay free in this job; none is []") Shown<List<String>> freeChannels,
                      @Field(key = "minimum-load", says = "least rated load of one channel", in = Dimension.RESISTANCE)
                      Shown<Double> minimumLoadOhms,
                      @Field(key = "minimum-load-bridged", says = "least rated load of a bridged pair", in = Dimension.RESISTANCE)
@@ -138,7 +146,7 @@ public sealed interface Item permits Item.Battery, Item.Alternator, Item.Fuse, I
                      @Field(key = "idle-draw", says = "current at idle", in = Dimension.CURRENT, zero = true) Shown<Double> idleAmperes,
                      @Field(key = "minimum-volts", says = "supply volts below which it shuts down", in = Dimension.VOLTAGE)
                      Shown<Double> minimumVolts,
-                     @Inline AmplifierInput input, @Inline Upkeep upkeep, @Inline Fitting fitting) implements Powered {
+                     @Inline AmplifierInput input, @Inline Upkeep upkeep, @Inline Fitting fitting, @Inline Studs studs) implements Powered {
         @Override
         public List<String> terminals() {
             return List.of("supply", "ground", "turn-on", "signal-*", "ch-*", "bridged-*");
@@ -155,7 +163,12 @@ public sealed interface Item permits Item.Battery, Item.Alternator, Item.Fuse, I
                      Map<String, MadeFor> madeFor,
                      @Field(key = "turn-on-limit", says = "most current its turn-on output gives", in = Dimension.CURRENT)
                      Shown<Double> turnOnLimitAmperes,
-                     @Inline LineSignal signal, @Inline Upkeep upkeep, @Inline Fitting fitting) implements Powered {
+                     @Field(key = "leads", says = "function of the factory pin this lead is made for", words = {"constant-supply", "switched-supply",
+                         "ground", "illumination", "turn-on", "speaker"}) Map<String, Shown<String>> leads,
+                     @Field(key = "unused", says = "leads that stay unused in this job, capped; none is []") Shown<List<String>> unused,
+                     @Field(key = "programmed", says = "whether it takes a program at all") Shown<Boolean> programmed,
+                     @Field(key = "program", says = "what is loaded into it") Program program,
+                     @Inline LineSignal signal, @Inline Upkeep upkeep, @Inline Fitting fitting, @Inline Studs studs) implements Powered {
         @Override
         public List<String> terminals() {
             return List.of("supply", "ground", "memory", "ignition", "wake", "illumination", "reference", "turn-on", "signal-*", "speaker-*");
@@ -174,7 +187,10 @@ public sealed interface Item permits Item.Battery, Item.Alternator, Item.Fuse, I
     record Speaker(String id, String path, At at,
                    @Field(key = "place", says = "where the speaker is mounted") Shown<String> place,
                    @Field(key = "coils", says = "nominal impedance of this voice coil", in = Dimension.RESISTANCE)
-                   Map<String, Shown<Double>> coils, @Inline SpeakerData data) implements Item {
+                   Map<String, Shown<Double>> coils,
+                   @Field(key = "enclosure", says = "enclosure it is built into") Shown<String> enclosure,
+                   @Field(key = "replaces", says = "kept factory part whose place it takes; none is none") Shown<String> replaces,
+                   @Inline SpeakerData data) implements Item {
         @Override
         public List<String> terminals() {
             return List.copyOf(coils.keySet());
@@ -205,8 +221,8 @@ public sealed interface Item permits Item.Battery, Item.Alternator, Item.Fuse, I
                            "self-tapping", "self-drilling"}) Shown<String> fastener,
                        @Field(key = "shares", says = "what else the fastener holds; nothing is none", words = {"none", "belt", "restraint",
                            "seat", "steering", "brake", "fuel"}) Shown<String> shares,
-                       @Field(key = "sealed", says = "whether the joint is sealed against water", words = {"yes", "no"}) Shown<String> sealed)
-            implements Item {
+                       @Field(key = "sealed", says = "whether the joint is sealed against water", words = {"yes", "no"}) Shown<String> sealed,
+                       @Inline Seen seen, @Inline Studs studs) implements Item {
         @Override
         public List<String> terminals() {
             return List.of("stud");
@@ -216,7 +232,8 @@ public sealed interface Item permits Item.Battery, Item.Alternator, Item.Fuse, I
     /** A bar that gathers returns; one cable leads on from it to a ground point. */
     record GroundBar(String id, String path, At at,
                      @Field(key = "place", says = "where the bar is mounted") Shown<String> place,
-                     @Field(key = "screws", says = "number of screws or studs on the bar") Shown<Integer> screws) implements Item {
+                     @Field(key = "screws", says = "number of screws or studs on the bar") Shown<Integer> screws,
+                     @Inline Studs studs) implements Item {
         @Override
         public List<String> terminals() {
             return List.of("bar");
@@ -229,7 +246,7 @@ public sealed interface Item permits Item.Battery, Item.Alternator, Item.Fuse, I
                      @Field(key = "draw", says = "supply current in use", in = Dimension.CURRENT, zero = true) Shown<Double> drawAmperes,
                      @Field(key = "minimum-volts", says = "supply volts below which it shuts down", in = Dimension.VOLTAGE)
                      Shown<Double> minimumVolts,
-                     @Inline LineSignal signal, @Inline Upkeep upkeep, @Inline Fitting fitting) implements Powered {
+                     @Inline LineSignal signal, @Inline Upkeep upkeep, @Inline Fitting fitting, @Inline Studs studs) implements Powered {
         @Override
         public List<String> terminals() {
             return List.of("supply", "ground", "turn-on", "signal-*");
@@ -255,7 +272,7 @@ public sealed interface Item permits Item.Battery, Item.Alternator, Item.Fuse, I
                      Shown<Double> minimumVolts,
                      @Field(key = "turn-on-limit", says = "most current its turn-on output gives", in = Dimension.CURRENT)
                      Shown<Double> turnOnLimitAmperes,
-                     @Inline LineSignal signal, @Inline Upkeep upkeep, @Inline Fitting fitting) implements Powered {
+                     @Inline LineSignal signal, @Inline Upkeep upkeep, @Inline Fitting fitting, @Inline Studs studs) implements Powered {
         @Override
         public List<String> terminals() {
             return List.of("supply", "ground", "turn-on", "turn-on-out", "signal-*", "out-*");
@@ -270,7 +287,7 @@ public sealed interface Item permits Item.Battery, Item.Alternator, Item.Fuse, I
                      @Field(key = "efficiency", says = "efficiency at its limit") Shown<Double> efficiency,
                      @Field(key = "self-limiting", says = "whether its data sheet says that its output limits itself", words = {"yes", "no"})
                      Shown<String> selfLimiting,
-                     @Inline Upkeep upkeep, @Inline Fitting fitting) implements Item {
+                     @Inline Upkeep upkeep, @Inline Fitting fitting, @Inline Studs studs) implements Item {
         @Override
         public List<String> terminals() {
             return List.of("in", "out", "common");

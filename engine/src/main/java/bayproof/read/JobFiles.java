@@ -37,20 +37,12 @@ public final class JobFiles {
      * @throws UnusableInput when a file cannot be read; all such files are named together
      */
     public static JobFiles read(Path plan, Path limits) throws UnusableInput {
-        Problems problems = new Problems();
-        MapTree planTree = TreeReader.read(plan, plan.toString());
-        checkHead(planTree, "plan", problems);
-        planTree = withTable(plan, planTree, "items", Item.KINDS.values(), problems);
-        planTree = withTable(plan, planTree, "runs", List.of(Run.class), problems);
-        planTree = withTable(plan, planTree, "pins", List.of(Plan.PinUse.class), problems);
-        Map<String, MapTree> trees = new LinkedHashMap<>();
-        trees.put("plan", planTree);
-        trees.put("vehicle", named(plan, planTree, "vehicle", problems));
-        trees.put("parts", partsBooks(plan, planTree, problems));
-        trees.put("readings", named(plan, planTree, "readings", problems));
-        trees.put("limits", limits == null ? named(plan, planTree, "limits", problems) : read(limits, limits.toString(), "limits", problems));
-        problems.throwIfAny();
-        return new JobFiles(trees);
+        return read(plan, limits, Source.DISK);
+    }
+
+    /** The same from files that may lie elsewhere than on the disk; see {@link #read(Path, Path)}. */
+    public static JobFiles read(Path plan, Path limits, Source source) throws UnusableInput {
+        return new Reader(source).read(plan, limits);
     }
 
     /** Files that were read elsewhere, one tree for each kind. */
@@ -58,113 +50,159 @@ public final class JobFiles {
         return new JobFiles(trees);
     }
 
-    private static MapTree named(Path plan, MapTree planTree, String key, Problems problems) {
-        Tree value = planTree.get(key);
-        if (!(value instanceof ScalarTree scalar) || scalar.isEmpty() || scalar.text().equals("unknown")) {
-            return empty(planTree.at());
+    /** Reads the files of one job. */
+    private static final class Reader {
+        private final Source source;
+        private final Problems problems;
+
+        Reader(Source source) {
+            this(source, new Problems());
         }
-        return readBeside(plan, scalar, key, problems);
-    }
 
-    private static MapTree readBeside(Path plan, ScalarTree name, String kind, Problems problems) {
-        Path beside = beside(plan, name, problems);
-        return beside == null ? empty(name.at()) : read(beside, beside.toString(), kind, problems);
-    }
+        private Reader(Source source, Problems problems) {
+            this.source = source;
+            this.problems = problems;
+        }
 
-    /** The file that another one names, or null when it is not there. */
-    private static Path beside(Path file, ScalarTree name, Problems problems) {
-        try {
-            Path beside = file.resolveSibling(name.text()).normalize();
-            if (Files.isRegularFile(beside)) {
-                return beside;
+        JobFiles read(Path plan, Path limits) throws UnusableInput {
+            MapTree planTree = TreeReader.read(source.bytes(plan, plan.toString()), plan.toString());
+            checkHead(planTree, "plan", problems);
+            planTree = withTable(plan, planTree, "items", Item.KINDS.values());
+            planTree = withTable(plan, planTree, "runs", List.of(Run.class));
+            planTree = withTable(plan, planTree, "pins", List.of(Plan.PinUse.class));
+            Map<String, MapTree> trees = new LinkedHashMap<>();
+            trees.put("plan", planTree);
+            trees.put("vehicle", named(plan, planTree, "vehicle"));
+            trees.put("parts", partsBooks(plan, planTree));
+            trees.put("readings", named(plan, planTree, "readings"));
+            trees.put("limits", limits == null ? named(plan, planTree, "limits") : read(limits, limits.toString(), "limits"));
+            problems.throwIfAny();
+            return new JobFiles(trees);
+        }
+
+        private MapTree named(Path plan, MapTree planTree, String key) {
+            Tree value = planTree.get(key);
+            if (!(value instanceof ScalarTree scalar) || scalar.isEmpty() || scalar.text().equals("unknown")) {
+                return empty(planTree.at());
             }
-        } catch (InvalidPathException e) {
-            // Such a file cannot be there either.
+            return readBeside(plan, scalar, key);
         }
-        problems.add(name.at(), "the file \"" + Problems.shortened(name.text()) + "\" is not there.",
-                "Files are looked for beside the one that names them; correct the name or take the line out.");
-        return null;
-    }
 
-    /** A file with the table that stands apart in place of its name, so that nothing further on knows of tables. */
-    private static MapTree withTable(Path path, MapTree file, String key, Collection<? extends Class<?>> rows, Problems problems) {
-        if (!(file.get(key) instanceof ScalarTree name) || !isTable(name.text())) {
-            return file;
+        private MapTree readBeside(Path plan, ScalarTree name, String kind) {
+            Path beside = beside(plan, name);
+            return beside == null ? empty(name.at()) : read(beside, beside.toString(), kind);
         }
-        Path beside = beside(path, name, problems);
-        try {
-            return file.with(key, beside == null ? empty(name.at()) : CsvReader.read(beside, beside.toString(), rows));
-        } catch (UnusableInput e) {
-            problems.addAll(e);
-            return file.with(key, empty(name.at()));
-        }
-    }
 
-    private static MapTree read(Path path, String name, String kind, Problems problems) {
-        try {
-            MapTree tree = TreeReader.read(path, name);
-            checkHead(tree, kind, problems);
-            return tree;
-        } catch (UnusableInput e) {
-            problems.addAll(e);
-            return empty(new At(name, 1, 1));
+        /** The file that another one names, or null when it is not there. */
+        private Path beside(Path file, ScalarTree name) {
+            try {
+                Path beside = file.resolveSibling(name.text()).normalize();
+                if (source.has(beside)) {
+                    return beside;
+                }
+            } catch (InvalidPathException e) {
+                // Such a file cannot be there either.
+            }
+            problems.add(name.at(), "the file \"" + Problems.shortened(name.text()) + "\" is not there.",
+                    "Files are looked for beside the one that names them; correct the name or take the line out.");
+            return null;
         }
-    }
 
-    private static MapTree partsBooks(Path plan, MapTree planTree, Problems problems) {
-        Map<String, Entry> parts = new LinkedHashMap<>();
-        Map<String, Entry> heads = new TreeMap<>();
-        if (planTree.get("parts") instanceof ListTree list) {
-            for (Tree item : list.items()) {
-                if (item instanceof ScalarTree name && !name.isEmpty()) {
-                    MapTree book = book(plan, name, problems);
-                    heads.putAll(book.entries());
-                    if (book.get("parts") instanceof MapTree map) {
-                        map.entries().forEach((id, entry) -> {
-                            Entry before = parts.putIfAbsent(id, entry);
-                            if (before != null) {
-                                problems.add(entry.keyAt(), "part \"" + id + "\" stands in two parts books (also at "
-                                        + before.keyAt() + ").", "Keep one of them.");
-                            }
-                        });
+        /** A file with the table that stands apart in place of its name, so that nothing further on knows of tables. */
+        private MapTree withTable(Path path, MapTree file, String key, Collection<? extends Class<?>> rows) {
+            if (!(file.get(key) instanceof ScalarTree name) || !isTable(name.text())) {
+                return file;
+            }
+            Path beside = beside(path, name);
+            try {
+                return file.with(key, beside == null ? empty(name.at()) : CsvReader.read(source.bytes(beside, beside.toString()), beside.toString(), rows));
+            } catch (UnusableInput e) {
+                problems.addAll(e);
+                return file.with(key, empty(name.at()));
+            }
+        }
+
+        private MapTree read(Path path, String name, String kind) {
+            try {
+                MapTree tree = TreeReader.read(source.bytes(path, name), name);
+                checkHead(tree, kind, problems);
+                return tree;
+            } catch (UnusableInput e) {
+                problems.addAll(e);
+                return empty(new At(name, 1, 1));
+            }
+        }
+
+        private MapTree partsBooks(Path plan, MapTree planTree) {
+            Map<String, Entry> whole = new LinkedHashMap<>();
+            Map<String, Entry> additions = new LinkedHashMap<>();
+            Map<String, Entry> heads = new TreeMap<>();
+            if (planTree.get("parts") instanceof ListTree list) {
+                for (Tree item : list.items()) {
+                    if (item instanceof ScalarTree name && !name.isEmpty()) {
+                        MapTree book = book(plan, name);
+                        heads.putAll(book.entries());
+                        if (book.get("parts") instanceof MapTree map) {
+                            map.entries().values().forEach(part -> once(part, isAddition(part) ? additions : whole));
+                        }
                     }
                 }
             }
+            additions.forEach((id, more) -> whole.merge(id, more, (part, own) -> part.value() instanceof MapTree map
+                    ? new Entry(id, part.keyAt(), MergePatch.apply(map, (MapTree) own.value())) : part));
+            heads.put("parts", new Entry("parts", planTree.at(), new MapTree(whole, planTree.at())));
+            return new MapTree(heads, planTree.at());
         }
-        heads.put("parts", new Entry("parts", planTree.at(), new MapTree(parts, planTree.at())));
-        return new MapTree(heads, planTree.at());
+
+        private void once(Entry part, Map<String, Entry> parts) {
+            Entry before = parts.putIfAbsent(part.key(), part);
+            if (before != null) {
+                problems.add(part.keyAt(), "part \"" + part.key() + "\" stands in two parts books (also at " + before.keyAt() + ").",
+                        "Keep one of them.");
+            }
+        }
+
+        /** A parts book: a file of its own, one that names a table, or the table alone. */
+        private MapTree whole(Path path) {
+            String name = path.toString();
+            if (!isTable(name)) {
+                return withTable(path, read(path, name, "parts"), "parts", Item.KINDS.values());
+            }
+            try {
+                MapTree parts = CsvReader.read(source.bytes(path, name), name, Item.KINDS.values());
+                return new MapTree(Map.of("parts", new Entry("parts", parts.at(), parts)), parts.at());
+            } catch (UnusableInput e) {
+                problems.addAll(e);
+                return empty(new At(name, 1, 1));
+            }
+        }
+
+        private MapTree book(Path plan, ScalarTree name) {
+            Path beside = beside(plan, name);
+            if (beside == null) {
+                return empty(name.at());
+            }
+            MapTree book = whole(beside);
+            Tree parts = book.get("parts");
+            if (parts != null && !(parts instanceof MapTree) && !(parts instanceof ScalarTree scalar && scalar.isEmpty())) {
+                problems.add(parts.at(), "\"parts\" must be a group of names, not " + parts.noun() + ".", "");
+            }
+            return book;
+        }
     }
 
-    private static MapTree book(Path plan, ScalarTree name, Problems problems) {
-        Path beside = beside(plan, name, problems);
-        if (beside == null) {
-            return empty(name.at());
-        }
-        MapTree book = wholeBook(beside, problems);
-        Tree parts = book.get("parts");
-        if (parts != null && !(parts instanceof MapTree) && !(parts instanceof ScalarTree scalar && scalar.isEmpty())) {
-            problems.add(parts.at(), "\"parts\" must be a group of names, not " + parts.noun() + ".", "");
-        }
-        return book;
+    /** A part that does not say its kind adds to the part of its name in another book, and what it says goes before. */
+    static boolean isAddition(Entry part) {
+        return part.value() instanceof MapTree map && map.get("kind") == null;
     }
 
-    /** A parts book: a file of its own, one that names a table, or the table alone. */
+    /** A parts book of any form. */
     static MapTree wholeBook(Path path, Problems problems) {
-        String name = path.toString();
-        if (!isTable(name)) {
-            return withTable(path, read(path, name, "parts", problems), "parts", Item.KINDS.values(), problems);
-        }
-        try {
-            MapTree parts = CsvReader.read(path, name, Item.KINDS.values());
-            return new MapTree(Map.of("parts", new Entry("parts", parts.at(), parts)), parts.at());
-        } catch (UnusableInput e) {
-            problems.addAll(e);
-            return empty(new At(name, 1, 1));
-        }
+        return new Reader(Source.DISK, problems).whole(path);
     }
 
     /** Whether a file of that name is a table. */
-    static boolean isTable(String name) {
+    public static boolean isTable(String name) {
         return name.toLowerCase(Locale.ROOT).endsWith(".csv");
     }
 

@@ -56,7 +56,7 @@ public final class JobReader {
         Limits limits = LimitsReader.withShop(files.tree("limits"), problems);
         checkKeys(files.tree("limits"), List.of("bayproof", "kind", "limits"));
         checkKeys(files.tree("parts"), BOOK_KEYS);
-        readReadings();
+        readReadings(planTree.get("calibrated-until"));
         Plan plan = binder.group(Plan.class, planTree, "", planTree.at(), BESIDE_PLAN);
         vehicle = binder.group(Vehicle.class, withoutSources(vehicleTree), "", vehicleTree.at(), BESIDE_SHEET);
         if (vehicleTree.get("supply") instanceof MapTree supply) {
@@ -92,13 +92,14 @@ public final class JobReader {
                 .forEach(entry -> problems.unknown(entry.keyAt(), "a key that is known here", entry.key(), known));
     }
 
-    private void readReadings() {
+    private void readReadings(Tree calibrations) {
         MapTree tree = files.tree("readings");
         checkKeys(tree, List.of("bayproof", "kind", "readings"));
         Binder plain = new Binder(problems, new Readings());
         if (tree.get("readings") instanceof MapTree map) {
             map.entries().values().forEach(entry -> readings.add(plain.group(Readings.Reading.class, entry.value(),
-                    "readings." + entry.key(), entry.keyAt()), problems));
+                    "readings." + entry.key(), entry.keyAt()),
+                    calibrations instanceof MapTree tools ? tools : new MapTree(Map.of(), tree.at()), problems));
         }
     }
 

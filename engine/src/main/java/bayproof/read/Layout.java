@@ -19,7 +19,9 @@ final class Layout {
         /** Keys of a record of their own. */
         GROUP,
         /** Names, each with a value or a group. */
-        NAMES, LIST, QUANTITY, SIZE, COUNT, TRUTH, WORD
+        NAMES,
+        /** The same, or the word none. */
+        NAMES_OR_NONE, LIST, QUANTITY, SIZE, COUNT, TRUTH, WORD
     }
 
     /** One key of a record. */
@@ -32,8 +34,8 @@ final class Layout {
                 return Form.NAMES;
             }
             Type value = generic.getActualTypeArguments()[0];
-            if (value instanceof ParameterizedType) {
-                return Form.LIST;
+            if (value instanceof ParameterizedType inner) {
+                return inner.getRawType() == Map.class ? Form.NAMES_OR_NONE : Form.LIST;
             }
             if (value == Double.class || value == Quantity.class) {
                 return Form.QUANTITY;
@@ -47,9 +49,10 @@ final class Layout {
             return field.size() ? Form.SIZE : Form.WORD;
         }
 
-        /** What stands behind each name of {@link Form#NAMES}. */
+        /** What stands behind each name of {@link Form#NAMES} or {@link Form#NAMES_OR_NONE}. */
         Slot named() {
-            return new Slot(field, ((ParameterizedType) type).getActualTypeArguments()[1]);
+            ParameterizedType names = (ParameterizedType) (form() == Form.NAMES ? type : ((ParameterizedType) type).getActualTypeArguments()[0]);
+            return new Slot(field, names.getActualTypeArguments()[1]);
         }
 
         /** The record of {@link Form#GROUP}. */
@@ -86,7 +89,7 @@ final class Layout {
             }
             slot = switch (slot.form()) {
                 case GROUP -> of(slot.group()).get(step);
-                case NAMES -> slot.named();
+                case NAMES, NAMES_OR_NONE -> slot.named();
                 default -> null;
             };
         }

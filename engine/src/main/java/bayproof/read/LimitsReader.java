@@ -29,7 +29,8 @@ final class LimitsReader {
     /** Tables of limits: what several topics use, then one table a topic. */
     private static final List<String> TABLES = List.of("limits.yaml", "limits-protection.yaml", "limits-conductors.yaml",
             "limits-grounds.yaml", "limits-routing.yaml", "limits-terminations.yaml", "limits-mounting.yaml", "limits-work.yaml",
-            "limits-supply.yaml", "limits-integration.yaml", "limits-bench.yaml", "limits-speakers.yaml", "limits-signal.yaml");
+            "limits-supply.yaml", "limits-integration.yaml", "limits-vehicle.yaml", "limits-bench.yaml",
+            "limits-speakers.yaml", "limits-signal.yaml");
 
     /** The default limits, read once. */
     private static final class Defaults {

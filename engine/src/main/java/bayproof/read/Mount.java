@@ -17,5 +17,6 @@ public record Mount(String path, At at,
                     @Field(key = "free-depth", says = "clear depth behind the panel", in = Dimension.LENGTH, zero = true)
                     Shown<Double> freeDepthMetres,
                     @Field(key = "behind", says = "what lies behind the panel; nothing is []") Shown<List<String>> behind,
-                    @Field(key = "seen-by", says = "who looked behind the panel, and how") Shown<String> seenBy) {
+                    @Field(key = "seen-by", says = "who looked behind the panel, and how") Shown<String> seenBy,
+                    @Inline Seen seen) {
 }

@@ -57,7 +57,7 @@ public final class PinForm {
      * @throws UnusableInput when anything in it cannot be used; all mistakes are named together, each with its place
      */
     public static Map<String, Row> read(Path file, Vehicle vehicle) throws UnusableInput {
-        MapTree table = CsvReader.read(file, file.toString(), List.of(Row.class));
+        MapTree table = CsvReader.read(TreeReader.bytes(file, file.toString()), file.toString(), List.of(Row.class));
         Problems problems = new Problems();
         Binder binder = new Binder(problems, new Readings());
         Map<String, Row> rows = new LinkedHashMap<>();

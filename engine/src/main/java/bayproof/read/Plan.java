@@ -18,24 +18,34 @@ public record Plan(@Field(key = "job", says = "the job") Head job,
                    @Field(key = "settings", says = "what is set at outputs") Map<String, Setting> settings,
                    @Field(key = "pins", says = "pins of factory connectors that the job uses") Map<String, PinUse> pins,
                    @Field(key = "steps", says = "the order of work") Map<String, Step> steps,
-                   @Field(key = "found", says = "what was found in the vehicle") Map<String, Found> found,
-                   @Field(key = "buses", says = "data buses the job joins") Map<String, BusUse> buses,
+                   @Field(key = "found", says = "what was found in the vehicle; nothing is none") Shown<Map<String, Found>> found,
+                   @Field(key = "looked", says = "the look for old wiring and devices") Look looked,
+                   @Field(key = "owned-by", says = "whose vehicle it is") Ownership ownedBy,
+                   @Field(key = "kept-parts", says = "factory parts taken off for good; none is none") Shown<Map<String, KeptPart>> keptParts,
+                   @Field(key = "audio-inputs", says = "which factory outputs feed which input") Map<String, AudioInput> audioInputs,
+                   @Field(key = "cabin-sound-work", says = "what becomes of the sounds the vehicle itself makes") CabinSoundWork cabinSoundWork,
+                   @Field(key = "buses", says = "data buses the job joins; none is none") Shown<Map<String, BusUse>> buses,
                    @Field(key = "signal-ground", says = "where the signal ground of the audio chain meets the body") Shown<String> signalGround,
                    @Field(key = "parked", says = "time the vehicle is to stand and still start", in = Dimension.TIME) Shown<Double> parkedSeconds,
                    @Field(key = "wishes", says = "what the customer wished") Map<String, Wish> wishes,
-                   @Field(key = "shop-tools", says = "tools at hand") Shown<List<String>> shopTools) {
+                   @Field(key = "shop-tools", says = "tools at hand") Shown<List<String>> shopTools,
+                   @Field(key = "calibrated-until", says = "day until which the calibration of this tool holds, year-month-day")
+                   Map<String, Shown<String>> calibratedUntil) {
 
     /** One step of the work. */
     public record Step(String id, String path, At at,
                        @Field(key = "do", says = "what the step does", words = {"photograph", "disconnect-battery", "wait-restraints",
                            "unplug-restraints", "reconnect-restraints", "reconnect-battery", "teardown", "run-cables", "fit", "ground",
-                           "join-pins", "first-power", "function-test", "close-trim", "tune", "sleep-test", "handover"}) Shown<String> does,
+                           "join-pins", "first-power", "function-test", "drive-test", "close-trim", "tune", "sleep-test", "handover"})
+                       Shown<String> does,
                        @Field(key = "after", says = "steps that come before this one; none is []") Shown<List<String>> after,
                        @Field(key = "hours", says = "hours planned", in = Dimension.TIME) Shown<Double> seconds,
                        @Field(key = "sound-level", says = "sound level during the step, A-weighted", in = Dimension.LEVEL, zero = true)
                        Shown<Double> soundLevel,
                        @Field(key = "needs", says = "items on hand when the step begins; none is []") Shown<List<String>> needs,
-                       @Field(key = "tools", says = "tools the step takes; none is []") Shown<List<String>> tools) {
+                       @Field(key = "tools", says = "tools the step takes; none is []") Shown<List<String>> tools,
+                       @Field(key = "removes", says = "factory parts the step takes off for good; none is []") Shown<List<String>> removes,
+                       @Field(key = "engine-speeds", says = "number of engine speeds the drive is done at, audio off") Shown<Integer> engineSpeeds) {
     }
 
     /** Something found in the vehicle. */
@@ -57,6 +67,19 @@ public record Plan(@Field(key = "job", says = "the job") Head job,
                        Shown<String> kept) {
     }
 
+    /** Who looked for what earlier owners and shops left in the vehicle. */
+    public record Look(String path, At at,
+                       @Field(key = "who", says = "who looked") Shown<String> who,
+                       @Field(key = "when", says = "when it was looked") Shown<String> when,
+                       @Field(key = "where", says = "parts of the vehicle that were looked into") Shown<List<String>> where) {
+    }
+
+    /** A factory part that the job takes off and that somebody keeps. */
+    public record KeptPart(String id, String path, At at,
+                           @Field(key = "lies", says = "where it lies, as one would tell a colleague") Shown<String> lies,
+                           @Field(key = "with", says = "who has it", words = {"shop", "customer", "vehicle", "scrapped"}) Shown<String> with) {
+    }
+
     /** A data bus that the job joins. */
     public record BusUse(String id, String path, At at,
                          @Field(key = "by", says = "item that joins the bus") Shown<String> by,
@@ -66,6 +89,7 @@ public record Plan(@Field(key = "job", says = "the job") Head job,
     /** What stands at the head of every report. */
     public record Head(@Field(key = "tag", says = "work-order or key tag") Shown<String> tag,
                        @Field(key = "title", says = "title of the job") Shown<String> title,
+                       @Field(key = "booked", says = "hours booked for the job", in = Dimension.TIME) Shown<Double> bookedSeconds,
                        @Field(key = "prepared-by", says = "who prepared the plan") Shown<String> preparedBy,
                        @Field(key = "date", says = "date of the plan") Shown<String> date) {
     }

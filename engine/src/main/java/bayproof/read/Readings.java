@@ -1,5 +1,7 @@
 package bayproof.read;
 
+import bayproof.read.Tree.MapTree;
+import bayproof.read.Tree.ScalarTree;
 import bayproof.units.Quantity;
 import bayproof.vocabulary.At;
 import bayproof.vocabulary.Shown;
@@ -30,10 +32,20 @@ final class Readings {
     }
 
     private final Map<String, Reading> byPath = new LinkedHashMap<>();
+    private static final String DAY = "[0-9]{4}-[0-9]{2}-[0-9]{2}";
+    /** Sorts behind every time of a day. */
+    private static final String AFTER_ANY_TIME = "U";
+
+    private final TreeSet<String> lapsed = new TreeSet<>();
     private final TreeSet<String> readable = new TreeSet<>();
 
-    void add(Reading reading, Problems problems) {
+    /** A reading with a tool whose calibration had run out on that day replaces nothing. */
+    void add(Reading reading, MapTree calibrations, Problems problems) {
         String of = reading.of().orElse("");
+        if (calibrations.get(reading.instrument().orElse("").replace(' ', '-')) instanceof ScalarTree until
+                && until.text().matches(DAY) && reading.when().orElse("").compareTo(until.text() + AFTER_ANY_TIME) > 0) {
+            lapsed.add(of);
+        }
         if (!of.isEmpty() && byPath.putIfAbsent(of, reading) != null) {
             problems.add(reading.at(), "\"" + of + "\" has a second reading here.", "Keep the one that counts.");
         }
@@ -42,7 +54,7 @@ final class Readings {
     /** The reading that replaces the value at a path, or null; remembers that a value stands there. */
     Reading replacing(String path) {
         readable.add(path);
-        return byPath.get(path);
+        return lapsed.contains(path) ? null : byPath.get(path);
     }
 
     /**

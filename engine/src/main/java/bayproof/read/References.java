@@ -15,6 +15,8 @@ final class References {
     /** How the terminal of an output of the vehicle sheet ends; a run may begin there. */
     private static final String OUTPUT = ".out";
 
+    private static final String NONE = "none";
+
     private final Job job;
     private final Set<String> unread;
     private final Problems problems;
@@ -40,7 +42,11 @@ final class References {
         }
         Set<String> steps = job.plan().steps().keySet();
         job.plan().steps().values().forEach(step -> names(step.after(), step.at(), "a step of the plan", steps));
+        job.plan().audioInputs().values().forEach(this::audioInput);
+        job.itemsOf(Item.Speaker.class).forEach(speaker -> name(speaker.enclosure(), speaker.at(), "an item of this job", job.items().keySet()));
         if (job.vehicleNamed()) {
+            names(job.plan().looked().where(), job.plan().looked().at(), "a zone of the vehicle sheet", job.vehicle().zones().keySet());
+            names(job.vehicle().cabinSound().microphones(), job.vehicle().cabinSound().at(), "a place of the vehicle sheet", job.vehicle().places().keySet());
             job.itemsOf(Item.Enclosure.class).forEach(box -> name(box.space(), box.at(), "a space of the vehicle sheet",
                     job.vehicle().spaces().keySet()));
         }
@@ -54,6 +60,15 @@ final class References {
         Collection<String> ends = new TreeSet<>(job.vehicle().places().keySet());
         ends.addAll(job.passThroughs().keySet());
         job.vehicle().routes().values().forEach(route -> two(route.between(), route.at(), "a place or pass-through of the vehicle sheet", ends));
+    }
+
+    private void audioInput(AudioInput input) {
+        if (job.vehicleNamed()) {
+            names(input.of(), input.at(), "an output of the vehicle sheet", job.vehicle().outputs().keySet());
+        }
+        if (!input.correctedBy().orElse(NONE).equals(NONE)) {
+            name(input.correctedBy(), input.at(), "an item of this job", job.items().keySet());
+        }
     }
 
     private void place(Shown<String> place, At at) {

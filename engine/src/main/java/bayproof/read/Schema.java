@@ -140,13 +140,16 @@ final class Schema {
                     "then", map("properties", keys, "additionalProperties", false)));
         });
         Map<String, Object> keys = map("kind", described("what kind of thing it is", map("enum", List.copyOf(Item.KINDS.keySet()))));
-        Object needed = map("required", List.of("kind"));
+        Object needed = map();
         if (partBehind) {
             keys.put("part", described("its part in the parts book, which says the rest", map("type", "string")));
             Map<String, Object> any = map("kind", map(), "part", map());
             any.putAll(keysOfAnyKind());
             choices.add(map("if", map("not", map("required", List.of("kind"))), "then", map("properties", any, "additionalProperties", false)));
-            needed = map("anyOf", List.of(map("required", List.of("part")), needed));
+            needed = map("anyOf", List.of(map("required", List.of("part")), map("required", List.of("kind"))));
+        } else {
+            // A part without a kind adds to the part of its name in another book.
+            choices.add(map("if", map("not", map("required", List.of("kind"))), "then", map("properties", keysOfAnyKind(), "additionalProperties", false)));
         }
         Map<String, Object> item = map("type", "object", "properties", keys);
         item.putAll(cast(needed));
@@ -186,7 +189,8 @@ final class Schema {
             throw new IllegalStateException("two records are both called " + name);
         }
         if (!groups.containsKey(name)) {
-            groups.put(name, map("type", List.of("object", "string", "null"), "pattern", "^unknown$", "properties", keys(type),
+            List<String> forms = type == Vouched.class ? List.of("object", "string", "boolean", "null") : List.of("object", "string", "null");
+            groups.put(name, map("type", forms, "pattern", "^unknown$", "properties", keys(type),
                     "additionalProperties", false));
         }
         return cast(groups.get(name));
@@ -223,6 +227,11 @@ final class Schema {
             case NAMES -> {
                 Slot each = slot.named();
                 yield each.form() == Form.GROUP ? names(field.says(), reference(each.group())) : names(field.says(), value(each));
+            }
+            case NAMES_OR_NONE -> {
+                Map<String, Object> names = names(field.says(), reference(slot.named().group()));
+                names.put("pattern", "^(none|unknown)$");
+                yield names;
             }
             case LIST -> described(field.says(), map("type", List.of("array", "string", "null"), "pattern", "^(none|" + NOT_SHOWN + ")$",
                     "items", map("type", List.of("string", "number", "boolean"))));

@@ -18,6 +18,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * Reads the reference tables that are built into the tool. A mistake in one is the tool's own fault, so it is thrown as
@@ -82,6 +83,18 @@ public final class SharedTables {
             ratings.addAll(numbers(value(map(family.value()), "ratings"), Dimension.CURRENT));
         }
         return new FuseLadder(ratings);
+    }
+
+    /** The texts of a group of a table, by their keys. */
+    public static Map<String, String> texts(String file, String group) {
+        Map<String, String> texts = new TreeMap<>();
+        map(file(file), group).entries().values().forEach(entry -> texts.put(entry.key(), text(entry.value())));
+        return texts;
+    }
+
+    /** The words of a list of a table. */
+    public static List<String> words(String file, String list) {
+        return items(value(file(file), list)).stream().map(SharedTables::text).toList();
     }
 
     /** A table that is built into the tool, such as {@code fuses.yaml}. */

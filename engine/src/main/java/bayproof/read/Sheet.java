@@ -100,6 +100,10 @@ public record Sheet(String kind, MapTree tree, List<Entry> entries) {
                 problems.add(part.keyAt(), "a part is a group of keys.", "");
                 continue;
             }
+            if (JobFiles.isAddition(part)) {
+                // What a job adds to a part of another book: which kind that is, only the plan's books together say.
+                continue;
+            }
             Item item = JobReader.bindItem(binder, problems, map, part.key(), part.keyAt());
             if (item != null) {
                 String kind = ((ScalarTree) map.get("kind")).text();
@@ -184,7 +188,7 @@ public record Sheet(String kind, MapTree tree, List<Entry> entries) {
 
     private static Vehicle withoutLinks(Vehicle of) {
         Vehicle.Supply supply = of.supply();
-        return new Vehicle(of.title(), new Vehicle.Supply(supply.path(), supply.at(), supply.ownLoadAmperes(), Map.of(), supply.standbyLimitAmperes(),
+        return new Vehicle(of.title(), of.variant(), of.tag(), of.seenOn(), of.cabinSound(), new Vehicle.Supply(supply.path(), supply.at(), supply.ownLoadAmperes(), Map.of(), supply.standbyLimitAmperes(),
                 supply.standbyBeforeAmperes(), supply.startDipVolts(), supply.startStop(), supply.batterySensor(), supply.lowestCelsius()), of.radio(),
                 of.connectors(), of.zones(), of.places(), of.routes(), of.keepOuts(), of.spaces(), of.networks(), of.outputs(), of.restraints());
     }

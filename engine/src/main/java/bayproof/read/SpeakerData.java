@@ -5,8 +5,8 @@ import bayproof.vocabulary.Shown;
 import java.util.Map;
 
 /** What a speaker's data sheet says beside the impedance of its coils. */
-public record SpeakerData(@Field(key = "type", says = "what kind of speaker it is", words = {"tweeter", "midrange", "woofer", "subwoofer", "full-range"})
-                          Shown<String> type,
+public record SpeakerData(@Field(key = "plays", says = "what part of the sound it plays", words = {"tweeter", "midrange", "woofer", "full-range",
+                              "subwoofer"}) Shown<String> plays,
                           @Field(key = "dc-resistance", says = "DC resistance of this voice coil", in = Dimension.RESISTANCE)
                           Map<String, Shown<Double>> directOhms,
                           @Field(key = "rated-power", says = "power the whole speaker is rated for, continuous", in = Dimension.POWER)

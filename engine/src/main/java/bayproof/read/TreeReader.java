@@ -92,7 +92,7 @@ public final class TreeReader {
     }
 
     /** The text of a file without its byte order mark. */
-    static String text(byte[] bytes, String name, String fix) throws UnusableInput {
+    public static String text(byte[] bytes, String name, String fix) throws UnusableInput {
         if (bytes.length > MOST_BYTES) {
             throw refuse(name, 1, 1, "this file is larger than " + MOST_BYTES / 1024 / 1024 + " MiB.",
                     "A job's file is much smaller; check that it is the right one.");

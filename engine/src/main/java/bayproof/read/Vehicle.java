@@ -8,6 +8,11 @@ import java.util.Map;
 
 /** Facts of one vehicle variant, as the vehicle sheet says them. Sources are bound apart, because a part stands behind them. */
 public record Vehicle(@Field(key = "title", says = "what vehicle this is") Shown<String> title,
+                      @Field(key = "variant", says = "code of the vehicle variant") Shown<String> variant,
+                      @Field(key = "tag", says = "tag of the job that this sheet was filled in for") Shown<String> tag,
+                      @Field(key = "seen-on", says = "where the values of this sheet were seen", words = {"this-car", "same-variant", "document"})
+                      Shown<String> seenOn,
+                      @Field(key = "cabin-sound", says = "sounds the vehicle itself makes or cancels") CabinSound cabinSound,
                       @Field(key = "supply", says = "the vehicle's own supply") Supply supply,
                       @Field(key = "radio", says = "the factory radio") Radio radio,
                       @Field(key = "connectors", says = "connectors of the factory radio") Map<String, Connector> connectors,
@@ -24,12 +29,14 @@ public record Vehicle(@Field(key = "title", says = "what vehicle this is") Shown
     public record KeepOut(String id, String path, At at,
                           @Field(key = "kind", says = "what it is", words = {"fuel", "brake", "exhaust", "moving", "restraint-path",
                               "high-voltage", "coolant"}) Shown<String> kind,
-                          @Field(key = "zones", says = "zones it lies in") Shown<List<String>> zones) {
+                          @Field(key = "zones", says = "zones it lies in") Shown<List<String>> zones,
+                          @Field(key = "fitted", says = "false where the vehicle has nothing of this kind") Shown<Boolean> fitted) {
     }
 
     /** A space for an enclosure, per position of what moves into it. */
     public record Space(String id, String path, At at,
                         @Field(key = "place", says = "place of the space") Shown<String> place,
+                        @Inline Seen seen,
                         @Field(key = "positions", says = "clear size in this position of seats and lids") Map<String, Box> positions) {
     }
 
@@ -51,10 +58,11 @@ public record Vehicle(@Field(key = "title", says = "what vehicle this is") Shown
     /** A feed or signal of the factory system that a job may use. */
     public record Output(String id, String path, At at,
                          @Field(key = "kind", says = "what the output gives", words = {"feed", "turn-on", "audio"}) Shown<String> kind,
-                         @Field(key = "from", says = "what drives it", words = {"accessory-terminal", "radio", "control-unit", "ignition",
-                             "airbag"}) Shown<String> from,
+                         @Field(key = "from", says = "what drives it", words = {"accessory-terminal", "radio", "factory-amplifier", "control-unit",
+                             "ignition", "airbag", "pedestrian-sound"}) Shown<String> from,
                          @Field(key = "limit", says = "most current it gives", in = Dimension.CURRENT) Shown<Double> limitAmperes,
-                         @Field(key = "shed", says = "whether the vehicle switches it off by itself", words = {"yes", "no"}) Shown<String> shed) {
+                         @Field(key = "shed", says = "whether the vehicle switches it off by itself", words = {"yes", "no"}) Shown<String> shed,
+                         @Inline AudioTable audio) {
     }
 
     /** The restraint system. */
@@ -91,6 +99,7 @@ public record Vehicle(@Field(key = "title", says = "what vehicle this is") Shown
     /** A connector of the radio. */
     public record Connector(String id, String path, At at,
                             @Field(key = "family", says = "connector family, by shape and number of cavities") Shown<String> family,
+                            @Inline Seen seen,
                             @Field(key = "cavities", says = "cavities with a wire") Map<String, Cavity> cavities) {
     }
 
@@ -99,7 +108,8 @@ public record Vehicle(@Field(key = "title", says = "what vehicle this is") Shown
                          @Field(key = "function", says = "function of the cavity", words = {"constant-supply", "switched-supply", "ground",
                              "illumination", "turn-on", "speaker", "can-high", "can-low", "lin"}) Shown<String> function,
                          @Field(key = "color", says = "color of the wire in the cavity") Shown<String> color,
-                         @Field(key = "output", says = "output of the vehicle sheet that comes out of this cavity") Shown<String> output) {
+                         @Field(key = "output", says = "output of the vehicle sheet that comes out of this cavity") Shown<String> output,
+                         @Inline Seen seen) {
     }
 
     /** A part of the vehicle. */
@@ -112,7 +122,8 @@ public record Vehicle(@Field(key = "title", says = "what vehicle this is") Shown
     }
 
     /** A point in a zone. */
-    public record Place(String id, String path, At at, @Field(key = "zone", says = "zone of the place") Shown<String> zone) {
+    public record Place(String id, String path, At at, @Field(key = "zone", says = "zone of the place") Shown<String> zone,
+                        @Inline Seen seen) {
     }
 
     /** A path between two places of a zone; a pass-through is a place of both its zones. */

@@ -44,7 +44,7 @@ final class Answer {
     }
 
     private String restsOn() {
-        return Plain.count(standing.questions().size(), "fact") + " not shown, " + standing.assumed().size() + " assumed.";
+        return Plain.count(standing.questions().facts().size(), "fact") + " not shown, " + standing.assumed().size() + " assumed.";
     }
 
     /** What may be done today. */

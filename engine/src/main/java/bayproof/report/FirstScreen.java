@@ -4,6 +4,8 @@ import bayproof.demand.Limit;
 import bayproof.demand.Outcome;
 import bayproof.judge.Verdict;
 import bayproof.read.Plan;
+import bayproof.review.OpenFact;
+import bayproof.review.Question;
 import bayproof.review.Remedy;
 import bayproof.vocabulary.Shown;
 import java.util.ArrayList;
@@ -12,6 +14,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 
 /** The first screen of a review: the answer, what to put right, what to ask next, what may be done today. */
@@ -40,7 +43,7 @@ final class FirstScreen {
         Paper screen = head();
         Paper close = new Paper().hanging("Today you may: ", answer.today()).hanging("Not yet: ", answer.notYet());
         int room = HEIGHT - screen.height() - close.height() - 1;
-        List<Question> questions = standing.questions();
+        List<Question> questions = standing.questions().first();
         List<List<Verdict>> broken = grouped(standing.due(Outcome.BROKEN));
         Paper body = new Paper();
         if (!broken.isEmpty()) {
@@ -157,26 +160,26 @@ final class FirstScreen {
         Paper page = new Paper();
         int waiting = standing.due(Outcome.UNSHOWN).size();
         int shown = Math.max(1, Math.min(questions.size(), room - 2));
-        if (shown < questions.size()) {
+        if (shown < standing.questions().all().size()) {
             shown = Math.max(1, shown - 1);
         }
         List<Question> asked = questions.subList(0, shown);
         page.line("");
-        page.line("Ask next (clears " + standing.cleared(asked) + " of " + Plain.count(waiting, "waiting check") + ")");
-        int spare = room - 2 - shown - (shown < questions.size() ? 1 : 0);
+        page.line("Ask next (clears " + asked.get(asked.size() - 1).clears() + " of " + Plain.count(waiting, "waiting check") + ")");
+        int spare = room - 2 - shown - (shown < standing.questions().all().size() ? 1 : 0);
         Set<String> said = new HashSet<>();
         for (int i = 0; i < shown; i++) {
             Question question = asked.get(i);
             page.row(row(i + 1, question));
-            String instead = Instead.built().of(question);
+            String instead = question.facts().stream().map(OpenFact::instead).filter(Objects::nonNull).findFirst().orElse(null);
             Paper second = instead == null || !said.add(instead) ? new Paper() : new Paper().hanging("    If you cannot know it: ", 4, instead);
             if (second.height() <= spare) {
                 page.all(second);
                 spare -= second.height();
             }
         }
-        if (shown < questions.size()) {
-            page.line("    and " + Plain.count(questions.size() - shown, "fact") + " more to find out: see below.");
+        if (shown < standing.questions().all().size()) {
+            page.line("    and " + Plain.count(standing.questions().all().size() - shown, "question") + " more: see below, or review --ask.");
         }
         return page;
     }
@@ -185,7 +188,7 @@ final class FirstScreen {
         String checks = Plain.count(question.checks().size(), "check");
         String left = (number < 10 ? " " : "") + number + "  ";
         int room = Paper.WIDTH - left.length() - checks.length() - 2;
-        return left + Plain.padded(Plain.clause(question.words(), room), room) + "  " + checks;
+        return left + Plain.padded(Plain.clause(QuestionText.line(question), room), room) + "  " + checks;
     }
 
     // what a clean plan rests on

@@ -75,6 +75,7 @@ public final class JsonReview {
             verdict(verdict);
         }
         json.writeEndArray();
+        JsonQuestions.write(json, standing.questions());
         notApplicable();
         assumed();
         later();

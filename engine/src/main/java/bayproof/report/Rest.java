@@ -12,8 +12,6 @@ import bayproof.read.Sizes;
 import bayproof.review.Evaluation;
 import bayproof.review.Remedy;
 import java.util.ArrayList;
-import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -49,7 +47,7 @@ final class Rest {
             page.blank().line("HOLDS  " + Plain.count(standing.due(Outcome.HOLDS).size(), "check") + "; does not apply: "
                     + standing.notApplicable().size() + ". With --all both are listed, with margins and reasons.");
         }
-        return page;
+        return page.blank().all(new QuestionList(standing, places).paper());
     }
 
     private void heading(String word, int number, String noun) {
@@ -156,27 +154,10 @@ final class Rest {
     // unshown
 
     private void unshown() {
-        List<Question> questions = standing.questions();
+        int facts = standing.questions().facts().size();
         int waiting = standing.due(Outcome.UNSHOWN).size();
-        page.blank().line("NOT SHOWN  " + (waiting == 0 ? "none"
-                : Plain.count(questions.size(), "fact") + ", and " + Plain.count(waiting, "check") + " that " + (waiting == 1 ? "waits" : "wait")));
-        int number = 0;
-        Set<String> said = new HashSet<>();
-        for (Question question : questions) {
-            number++;
-            page.line("");
-            String label = (number < 10 ? " " : "") + number + "  ";
-            page.hanging(label, question.words() + "  (" + places.line(question.need().at()) + ")");
-            String instead = Instead.built().of(question);
-            if (instead != null && said.add(instead)) {
-                page.hanging("    If you cannot know it: ", 4, Plain.sentence(instead));
-            }
-            Map<String, List<String>> byRule = new LinkedHashMap<>();
-            for (Verdict verdict : question.checks()) {
-                byRule.computeIfAbsent(verdict.weight().name() + "  " + verdict.rule().id(), any -> new ArrayList<>()).add(verdict.subject());
-            }
-            byRule.forEach((rule, subjects) -> page.hanging("    " + rule + ": ", 8, String.join(", ", subjects)));
-        }
+        page.blank().line("NOT SHOWN  " + (waiting == 0 ? "none" : Plain.count(facts, "fact") + ", and " + Plain.count(waiting, "check")
+                + " that " + (waiting == 1 ? "waits" : "wait") + ". The questions stand at the end."));
         undecided();
     }
 

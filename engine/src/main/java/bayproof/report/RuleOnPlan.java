@@ -58,7 +58,7 @@ public final class RuleOnPlan {
         if (margin != null) {
             page.hanging("  Margin: ", 4, margin + ".");
         }
-        verdict.needs().forEach(need -> page.hanging("  Waits for: ", 4, Question.words(need) + "."));
+        verdict.needs().forEach(need -> page.hanging("  Waits for: ", 4, QuestionText.words(need) + "."));
         facts(page, verdict.subject(), verdict.measured());
     }
 

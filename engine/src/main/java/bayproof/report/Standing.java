@@ -8,13 +8,13 @@ import bayproof.judge.Judgment;
 import bayproof.judge.Verdict;
 import bayproof.review.Evaluation;
 import bayproof.review.Focus;
+import bayproof.review.Questions;
 import bayproof.review.Remedies;
 import bayproof.review.Remedy;
 import bayproof.vocabulary.Need;
 import bayproof.vocabulary.Window;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -31,6 +31,7 @@ public final class Standing {
     private final List<Verdict> due;
     private final List<Verdict> later;
     private final List<Judgment.NotApplicable> notApplicable;
+    private final Questions questions;
     private final Standing whole;
     private final Focus focus;
 
@@ -43,6 +44,7 @@ public final class Standing {
         this.later = evaluation.judgment().verdicts().stream().filter(verdict -> !isDue(verdict.rule().gate()))
                 .sorted(Comparator.<Verdict, Gate>comparing(verdict -> verdict.rule().gate()).thenComparing(verdict -> verdict)).toList();
         this.notApplicable = evaluation.judgment().notApplicable();
+        this.questions = Questions.of(evaluation, due);
         this.whole = this;
         this.focus = null;
     }
@@ -55,6 +57,7 @@ public final class Standing {
         this.due = whole.due.stream().filter(focus::shows).toList();
         this.later = whole.later.stream().filter(focus::shows).toList();
         this.notApplicable = whole.notApplicable.stream().filter(focus::shows).toList();
+        this.questions = Questions.of(evaluation, due);
         this.whole = whole;
         this.focus = focus;
     }
@@ -142,46 +145,18 @@ public final class Standing {
         return remedies.get(verdict.key());
     }
 
-    /** What a verdict waits for. Where every window decides only together with others, all of them are asked for. */
+    /** What a verdict waits for. */
     List<Need> needs(Verdict verdict) {
-        if (!verdict.needs().isEmpty() || verdict.outcome() != Outcome.UNSHOWN) {
-            return verdict.needs();
-        }
-        return verdict.windows().stream().map(window -> new Need(window.path(), limit(window).says(), verdict.at())).toList();
+        return Questions.needs(verdict, evaluation.job().limits());
     }
 
     Limit limit(Window window) {
         return evaluation.job().limits().named(window.limit());
     }
 
-    /** Open questions of what is due, those that most checks wait for first. */
-    List<Question> questions() {
-        Map<String, List<Verdict>> checks = new LinkedHashMap<>();
-        Map<String, Need> needs = new LinkedHashMap<>();
-        for (Verdict verdict : due(Outcome.UNSHOWN)) {
-            for (Need need : needs(verdict)) {
-                String key = need.path() + "\n" + need.ask();
-                needs.putIfAbsent(key, need);
-                checks.computeIfAbsent(key, any -> new ArrayList<>()).add(verdict);
-            }
-        }
-        return needs.entrySet().stream().map(entry -> new Question(entry.getValue(),
-                        standIn(entry.getValue(), checks.get(entry.getKey())), checks.get(entry.getKey())))
-                .sorted(Comparator.<Question>comparingInt(question -> -question.checks().size())
-                        .thenComparing(question -> question.checks().get(0))
-                        .thenComparing(question -> question.need().path()).thenComparing(question -> question.need().ask())).toList();
-    }
-
-    private String standIn(Need need, List<Verdict> checks) {
-        return checks.stream().flatMap(verdict -> verdict.windows().stream()).filter(window -> window.path().equals(need.path()) && limit(window).says().equals(need.ask()))
-                .map(Window::limit).findFirst().orElse(null);
-    }
-
-    /** How many unshown checks are cleared once these questions, and no others, are answered. */
-    int cleared(List<Question> answered) {
-        return (int) due(Outcome.UNSHOWN).stream().filter(verdict -> !needs(verdict).isEmpty()
-                && needs(verdict).stream().allMatch(need -> answered.stream().anyMatch(question ->
-                question.need().path().equals(need.path()) && question.need().ask().equals(need.ask())))).count();
+    /** Open questions of what is due. */
+    Questions questions() {
+        return questions;
     }
 
     /** Values taken from windows by what is due, by name of the limit. */

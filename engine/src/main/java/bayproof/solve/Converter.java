@@ -5,7 +5,7 @@ package bayproof.solve;
  *
  * @param source     id of the regulated source that is its output
  * @param input      id of the load of a held power that is its input
- * @param efficiency output power over input power, above 0, at most 1
+ * @param efficiency output power over input power, above 0
  */
 public record Converter(String source, String input, double efficiency) {
     /**
@@ -15,8 +15,5 @@ public record Converter(String source, String input, double efficiency) {
      */
     public Converter {
         Checks.above0("converter", source, "efficiency", efficiency);
-        if (efficiency > 1) {
-            throw new IllegalArgumentException("converter " + source + ": efficiency must be at most 1, not " + efficiency);
-        }
     }
 }

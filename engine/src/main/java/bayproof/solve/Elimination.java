@@ -1,6 +1,9 @@
 package bayproof.solve;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
+import java.util.List;
 
 /**
  * The branches of a network, eliminated node by node down to the kept nodes (star-mesh transform, the node with the
@@ -35,10 +38,9 @@ final class Elimination {
         neighbors = new int[steps][];
         shares = new double[steps][];
         this.siemens = new double[steps];
-        boolean[] gone = kept.clone();
+        Queue queue = new Queue(mesh, kept);
         for (int step = 0; step < steps; step++) {
-            int node = mesh.leastConnected(gone);
-            gone[node] = true;
+            int node = queue.next();
             order[step] = node;
             neighbors[step] = Arrays.copyOf(mesh.neighbors[node], mesh.degree[node]);
             shares[step] = Arrays.copyOf(mesh.siemens[node], mesh.degree[node]);
@@ -49,6 +51,9 @@ final class Elimination {
                 shares[step][i] /= this.siemens[step];
             }
             mesh.remove(node, shares[step]);
+            for (int neighbor : neighbors[step]) {
+                queue.changed(neighbor);
+            }
         }
     }
 
@@ -95,16 +100,6 @@ final class Elimination {
             addTo(other, one, conductance);
         }
 
-        int leastConnected(boolean[] gone) {
-            int best = -1;
-            for (int node = 0; node < degree.length; node++) {
-                if (!gone[node] && (best < 0 || degree[node] < degree[best])) {
-                    best = node;
-                }
-            }
-            return best;
-        }
-
         void remove(int node, double[] shares) {
             int count = degree[node];
             for (int i = 0; i < count; i++) {
@@ -141,6 +136,53 @@ final class Elimination {
                     siemens[node][i] = siemens[node][last];
                     return;
                 }
+            }
+        }
+    }
+
+    /** The nodes still to be taken out, those with the fewest neighbors first, of these the first. */
+    private static final class Queue {
+        private final Mesh mesh;
+        /** By number of neighbors. */
+        private final List<BitSet> waiting = new ArrayList<>();
+        /** The number of neighbors under which each node waits; -1 for one that does not wait. */
+        private final int[] under;
+
+        Queue(Mesh mesh, boolean[] kept) {
+            this.mesh = mesh;
+            this.under = new int[kept.length];
+            for (int node = 0; node < kept.length; node++) {
+                under[node] = kept[node] ? -1 : mesh.degree[node];
+                put(node);
+            }
+        }
+
+        int next() {
+            for (BitSet group : waiting) {
+                int node = group.nextSetBit(0);
+                if (node >= 0) {
+                    group.clear(node);
+                    under[node] = -1;
+                    return node;
+                }
+            }
+            throw new IllegalStateException("no node is left");
+        }
+
+        void changed(int node) {
+            if (under[node] >= 0) {
+                waiting.get(under[node]).clear(node);
+                under[node] = mesh.degree[node];
+                put(node);
+            }
+        }
+
+        private void put(int node) {
+            if (under[node] >= 0) {
+                while (waiting.size() <= under[node]) {
+                    waiting.add(new BitSet(under.length));
+                }
+                waiting.get(under[node]).set(node);
             }
         }
     }

@@ -1,6 +1,7 @@
 package bayproof.solve;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.factory.LinearSolverFactory_DDRM;
 import org.ejml.interfaces.linsol.LinearSolverDense;
@@ -11,6 +12,9 @@ import org.ejml.interfaces.linsol.LinearSolverDense;
  * <p>Source conditions are tried in lexical order, the condition with the higher volts first. A source gives less and a
  * load draws less the higher its volts are, so of all consistent choices the one with the highest volts has for every
  * source the highest condition; lexical order meets it before any other.
+ *
+ * <p>Loads that hold their current ask no question: what they make across the others is worked out once. The equations
+ * are those of sources and of the loads whose current depends on their volts.
  *
  * <p>With the conditions fixed only the constant-power loads are not linear. Newton's method starts from the volts
  * without them, which no solution exceeds. P / V is convex and falling, so each step goes down and stays above the
@@ -24,13 +28,19 @@ final class IslandSolver {
     private static final int MOST_STEPS = 60;
     /** The power of the last step is wrong by the square of its relative change. */
     private static final double SETTLED = 1e-9;
-    /** Slack of the inequalities that bound a condition, so that a point on a border lies in one of its two. */
-    private static final double SLACK = 1e-9;
-
     private final Island island;
     private final Source[] sources;
+    /** The loads among the reacting elements. */
     private final Load[] loads;
+    /** The reacting elements; the currents of all others are known. */
     private final int count;
+    /** Taken by each element that holds its current; 0 for the reacting ones. */
+    private final double[] steadyAmperes;
+    /** What the held currents alone make across each reacting element, and bring out of each piece. */
+    private final double[] steadyVolts;
+    private final double[] steadyOut;
+    private final int[] positivePiece;
+    private final int[] negativePiece;
     private final DMatrixRMaj matrix;
     private final DMatrixRMaj right;
     private final DMatrixRMaj unknown;
@@ -41,7 +51,7 @@ final class IslandSolver {
      * One island at rest.
      *
      * @param conditions   of each source
-     * @param takenAmperes of each element, sources first; negative for what a source gives
+     * @param takenAmperes of each element of the island, sources first; negative for what a source gives
      * @param rootVolts    of the root of each piece against the root of the first
      */
     record Settled(Condition[] conditions, double[] takenAmperes, double[] rootVolts) {
@@ -50,8 +60,24 @@ final class IslandSolver {
     IslandSolver(Network network, Island island) {
         this.island = island;
         sources = Arrays.stream(island.sources()).mapToObj(network.sources()::get).toArray(Source[]::new);
-        loads = Arrays.stream(island.loads()).mapToObj(network.loads()::get).toArray(Load[]::new);
-        count = sources.length + loads.length;
+        int[] reacting = island.reacting();
+        count = reacting.length;
+        loads = Arrays.stream(reacting, sources.length, count)
+                .mapToObj(e -> network.loads().get(island.loads()[e - sources.length])).toArray(Load[]::new);
+        steadyAmperes = new double[island.count()];
+        steadyOut = new double[island.roots().length];
+        for (int l = 0; l < island.loads().length; l++) {
+            if (network.loads().get(island.loads()[l]) instanceof Load.ConstantCurrent current) {
+                int e = sources.length + l;
+                steadyAmperes[e] = current.amperes();
+                steadyOut[island.positivePiece(e)] += current.amperes();
+                steadyOut[island.negativePiece(e)] -= current.amperes();
+            }
+        }
+        double[] local = island.localVolts(steadyAmperes);
+        steadyVolts = Arrays.stream(reacting).mapToDouble(e -> island.across(local, e)).toArray();
+        positivePiece = Arrays.stream(reacting).map(island::positivePiece).toArray();
+        negativePiece = Arrays.stream(reacting).map(island::negativePiece).toArray();
         int size = count + island.roots().length - 1;
         matrix = new DMatrixRMaj(size, size);
         right = new DMatrixRMaj(size, 1);
@@ -66,14 +92,24 @@ final class IslandSolver {
         Condition[] conditions = new Condition[sources.length];
         do {
             Arrays.setAll(conditions, s -> sources[s].conditions().get(choice[s]));
-            if (isDetermined(conditions) && settles(conditions) && isConsistent(conditions)) {
-                double[] found = unknown.data;
-                double[] rootVolts = new double[island.roots().length];
-                System.arraycopy(found, count, rootVolts, 1, rootVolts.length - 1);
-                return new Settled(conditions, Arrays.copyOf(found, count), rootVolts);
+            if (isDetermined(conditions) && settles(conditions)) {
+                Settled settled = settled(conditions);
+                if (isConsistent(settled)) {
+                    return settled;
+                }
             }
         } while (next(choice));
         return null;
+    }
+
+    private Settled settled(Condition[] conditions) {
+        double[] taken = steadyAmperes.clone();
+        for (int e = 0; e < count; e++) {
+            taken[island.reacting()[e]] = unknown.data[e];
+        }
+        double[] rootVolts = new double[island.roots().length];
+        System.arraycopy(unknown.data, count, rootVolts, 1, rootVolts.length - 1);
+        return new Settled(conditions, taken, rootVolts);
     }
 
     private boolean next(int[] choice) {
@@ -106,7 +142,7 @@ final class IslandSolver {
             }
             if (holds || source && conditions[e] == Condition.GIVING
                     || !source && loads[e - sources.length] instanceof Load.Resistive) {
-                pieces.join(island.positivePiece(e), island.negativePiece(e));
+                pieces.join(positivePiece[e], negativePiece[e]);
             }
         }
         return pieces.areOne() && !hasLoop(Arrays.copyOf(ends, held));
@@ -134,22 +170,23 @@ final class IslandSolver {
             int e = sources.length + l;
             if (loads[l] instanceof Load.Resistive resistive) {
                 row(e, 1, -resistive.ohms(), 0);
-            } else if (loads[l] instanceof Load.ConstantCurrent current) {
-                row(e, 0, 1, current.amperes());
             } else {
                 row(e, 0, 1, 0);
             }
         }
         // The currents out of each piece but the first sum to 0; the first follows from the others.
+        for (int piece = 1; piece < steadyOut.length; piece++) {
+            right.data[count + piece - 1] = -steadyOut[piece];
+        }
         for (int e = 0; e < count; e++) {
-            if (island.positivePiece(e) > 0) {
-                matrix.add(count + island.positivePiece(e) - 1, e, 1);
+            if (positivePiece[e] > 0) {
+                matrix.add(count + positivePiece[e] - 1, e, 1);
             }
-            if (island.negativePiece(e) > 0) {
-                matrix.add(count + island.negativePiece(e) - 1, e, -1);
+            if (negativePiece[e] > 0) {
+                matrix.add(count + negativePiece[e] - 1, e, -1);
             }
         }
-        if (!solveLinear()) {
+        if (!solveLinear() || isOutOfReach(conditions)) {
             return false;
         }
         for (int step = 0; step < MOST_STEPS; step++) {
@@ -169,7 +206,7 @@ final class IslandSolver {
                 return true;
             }
             double[] last = volts.clone();
-            if (!solveLinear()) {
+            if (!solveLinear() || isOutOfReach(conditions)) {
                 return false;
             }
             double change = 0;
@@ -190,6 +227,10 @@ final class IslandSolver {
             }
         }
         return false;
+    }
+
+    private boolean isOutOfReach(Condition[] conditions) {
+        return IntStream.range(0, sources.length).anyMatch(s -> Conditions.isOutOfReach(sources[s], conditions[s], volts[s]));
     }
 
     private void characteristic(int s, Condition condition) {
@@ -217,13 +258,13 @@ final class IslandSolver {
         }
         data[at + e] += amperesFactor;
         Arrays.fill(data, at + count, at + matrix.numCols, 0);
-        if (island.positivePiece(e) > 0) {
-            data[at + count + island.positivePiece(e) - 1] += voltsFactor;
+        if (positivePiece[e] > 0) {
+            data[at + count + positivePiece[e] - 1] += voltsFactor;
         }
-        if (island.negativePiece(e) > 0) {
-            data[at + count + island.negativePiece(e) - 1] -= voltsFactor;
+        if (negativePiece[e] > 0) {
+            data[at + count + negativePiece[e] - 1] -= voltsFactor;
         }
-        right.data[e] = value;
+        right.data[e] = value - voltsFactor * steadyVolts[e];
     }
 
     private boolean solveLinear() {
@@ -233,15 +274,15 @@ final class IslandSolver {
         linear.solve(right, unknown);
         double[] found = unknown.data;
         for (int e = 0; e < count; e++) {
-            double sum = 0;
+            double sum = steadyVolts[e];
             for (int f = 0; f < count; f++) {
                 sum -= island.dropOhms(e, f) * found[f];
             }
-            if (island.positivePiece(e) > 0) {
-                sum += found[count + island.positivePiece(e) - 1];
+            if (positivePiece[e] > 0) {
+                sum += found[count + positivePiece[e] - 1];
             }
-            if (island.negativePiece(e) > 0) {
-                sum -= found[count + island.negativePiece(e) - 1];
+            if (negativePiece[e] > 0) {
+                sum -= found[count + negativePiece[e] - 1];
             }
             if (!Double.isFinite(sum)) {
                 return false;
@@ -251,44 +292,26 @@ final class IslandSolver {
         return true;
     }
 
-    private boolean isConsistent(Condition[] conditions) {
-        double[] taken = unknown.data;
+    private boolean isConsistent(Settled settled) {
+        double[] taken = settled.takenAmperes();
         double most = 0;
-        for (int e = 0; e < count; e++) {
-            most = Math.max(most, Math.abs(taken[e]));
+        for (double amperes : taken) {
+            most = Math.max(most, Math.abs(amperes));
         }
-        double slackAmperes = SLACK * most;
+        double slackAmperes = Conditions.SLACK * most;
         for (int s = 0; s < sources.length; s++) {
-            if (!isConsistent(sources[s], conditions[s], volts[s], taken[s], slackAmperes)) {
+            if (!Conditions.isConsistent(sources[s], settled.conditions()[s], volts[s], taken[s], slackAmperes)) {
                 return false;
             }
         }
-        for (int l = 0; l < loads.length; l++) {
-            // A load cannot push its current against the volts across it.
-            if (loads[l] instanceof Load.ConstantCurrent current && current.amperes() > 0
-                    && volts[sources.length + l] < 0) {
+        // A load cannot push its current against the volts across it.
+        double[] local = island.localVolts(taken);
+        for (int e = sources.length; e < taken.length; e++) {
+            if (steadyAmperes[e] > 0 && settled.rootVolts()[island.positivePiece(e)] - settled.rootVolts()[island.negativePiece(e)]
+                    + island.across(local, e) < 0) {
                 return false;
             }
         }
         return true;
-    }
-
-    private static boolean isConsistent(Source source, Condition condition, double volts, double taken,
-            double slackAmperes) {
-        if (source instanceof Source.Battery battery) {
-            double slackVolts = SLACK * battery.restVolts();
-            return switch (condition) {
-                case TAKING_ACCEPTANCE -> volts >= battery.restVolts() - slackVolts;
-                case AT_REST_VOLTS -> taken >= -slackAmperes && taken <= battery.acceptanceAmperes() + slackAmperes;
-                default -> volts <= battery.restVolts() + slackVolts;
-            };
-        }
-        Source.Regulated regulated = (Source.Regulated) source;
-        double slackVolts = SLACK * regulated.setVolts();
-        return switch (condition) {
-            case STANDING_BY -> volts >= regulated.setVolts() - slackVolts;
-            case HOLDING_SET_POINT -> taken <= slackAmperes && taken >= -regulated.limitAmperes() - slackAmperes;
-            default -> volts <= regulated.setVolts() + slackVolts;
-        };
     }
 }

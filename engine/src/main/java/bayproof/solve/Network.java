@@ -56,7 +56,8 @@ public final class Network {
      * The same wiring with other loads at the same terminals, such as another power level.
      *
      * @param changed loads that replace the loads of the same ids; the others stay
-     * @throws IllegalArgumentException if this network has no load of that id, or has it between other nodes
+     * @throws IllegalArgumentException if this network has no load of that id, has it between other nodes, or has another
+     *                                  kind of load there
      */
     public Network withLoads(Collection<? extends Load> changed) {
         List<Load> next = new ArrayList<>(loads);
@@ -64,6 +65,9 @@ public final class Network {
             int at = wiring.load(load.id());
             Load old = next.get(at);
             sameNodes("load " + load.id(), old.positive(), old.negative(), load.positive(), load.negative());
+            if (old.getClass() != load.getClass()) {
+                throw new IllegalArgumentException("load " + load.id() + " is another kind of load");
+            }
             next.set(at, load);
         }
         return new Network(reference, branches, sources, List.copyOf(next), wiring);

@@ -2,6 +2,7 @@ package bayproof.solve;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Where a network settles. Volts are V, currents A. Every method with an id or a node name throws
@@ -12,12 +13,15 @@ public final class OperatingPoint implements Solution {
     private final Wiring wiring;
     private final Values values;
     private final double[] localVolts;
+    private final List<String> belowCutOff;
 
     OperatingPoint(Network network, Values values) {
         this.network = network;
         this.wiring = network.wiring();
         this.values = values;
         this.localVolts = wiring.elimination().volts(values.injectedAmperes);
+        this.belowCutOff = IntStream.range(0, network.loads().size())
+                .filter(load -> loadVolts(load) < network.loads().get(load).cutOffVolts()).mapToObj(load -> network.loads().get(load).id()).toList();
     }
 
     /** What the islands settled on, put together for the whole network. */
@@ -105,13 +109,7 @@ public final class OperatingPoint implements Solution {
 
     /** The loads whose volts lie below their cut-off, sorted by id, those that nothing feeds among them. */
     public List<String> belowCutOff() {
-        List<String> below = new ArrayList<>();
-        for (int l = 0; l < network.loads().size(); l++) {
-            if (loadVolts(l) < network.loads().get(l).cutOffVolts()) {
-                below.add(network.loads().get(l).id());
-            }
-        }
-        return below;
+        return belowCutOff;
     }
 
     /**

@@ -82,13 +82,17 @@ final class Wiring {
                 branches.stream().mapToDouble(branch -> 1 / branch.ohms()).toArray(), kept);
 
         fed = new boolean[loads.size()];
+        boolean[] steady = new boolean[loads.size()];
+        for (int load = 0; load < steady.length; load++) {
+            steady[load] = loads.get(load) instanceof Load.ConstantCurrent;
+        }
         for (int first : Arrays.stream(this.sources.positive()).map(node -> islandRoot[node]).sorted().distinct()
                 .toArray()) {
-            islands.add(island(first));
+            islands.add(island(first, steady));
         }
     }
 
-    private Island island(int first) {
+    private Island island(int first, boolean[] steady) {
         int[] sourcesHere = among(sources, first);
         int[] loadsHere = among(loads, first);
         for (int load : loadsHere) {
@@ -96,7 +100,7 @@ final class Wiring {
         }
         int[] roots = IntStream.range(0, nodes.size())
                 .filter(node -> root[node] == node && islandRoot[node] == first).toArray();
-        return new Island(this, sourcesHere, loadsHere, roots);
+        return new Island(this, sourcesHere, loadsHere, roots, steady);
     }
 
     private int[] among(Terminals terminals, int first) {

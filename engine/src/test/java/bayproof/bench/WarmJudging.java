@@ -7,6 +7,7 @@ import bayproof.read.Job;
 import bayproof.read.JobFiles;
 import bayproof.read.JobReader;
 import bayproof.review.Evaluation;
+import bayproof.support.Jobs;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
@@ -19,6 +20,7 @@ import org.openjdk.jmh.annotations.Fork;
 import org.openjdk.jmh.annotations.Measurement;
 import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Param;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
@@ -27,7 +29,7 @@ import org.openjdk.jmh.runner.Runner;
 import org.openjdk.jmh.runner.options.OptionsBuilder;
 
 /**
- * Warm judging (facts and rules) of the example job against a general YAML library reading the same plan.
+ * Warm judging (facts and rules) of the whole jobs against a general YAML library reading the same plan.
  * Run after a build, in {@code engine}:
  * {@code java -cp "target/test-classes:target/classes:target/lib/*:<test libraries>" bayproof.bench.WarmJudging}.
  */
@@ -38,8 +40,10 @@ import org.openjdk.jmh.runner.options.OptionsBuilder;
 @Warmup(iterations = 5, time = 2)
 @Measurement(iterations = 5, time = 2)
 public class WarmJudging {
-    private static final Path PLAN = Path.of("../cases/street-show/plan.yaml");
+    @Param({"street-show", "tour-van"})
+    public String name;
 
+    private Path plan;
     private JobFiles files;
     private Job job;
     private FactBook facts;
@@ -48,10 +52,11 @@ public class WarmJudging {
 
     @Setup
     public void read() throws Exception {
-        files = JobFiles.read(PLAN, null);
+        plan = Jobs.plan(name);
+        files = JobFiles.read(plan, null);
         job = JobReader.bind(files);
         facts = FactBook.of(job);
-        yaml = Files.readAllBytes(PLAN);
+        yaml = Files.readAllBytes(plan);
     }
 
     @Benchmark
@@ -81,7 +86,7 @@ public class WarmJudging {
 
     @Benchmark
     public Evaluation wholeReview() throws Exception {
-        return Evaluation.of(JobFiles.read(PLAN, null));
+        return Evaluation.of(JobFiles.read(plan, null));
     }
 
     public static void main(String[] arguments) throws Exception {

@@ -5,7 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bayproof.cases.Changed;
 import bayproof.demand.Limit;
+import bayproof.facts.WindowedValue.Ends;
 import bayproof.facts.WindowedValue.Result;
+import bayproof.graph.Link;
 import bayproof.read.Item;
 import bayproof.read.Job;
 import bayproof.read.JobFiles;
@@ -15,20 +17,24 @@ import bayproof.read.Tree.Entry;
 import bayproof.read.Tree.MapTree;
 import bayproof.read.TreeReader;
 import bayproof.read.UnusableInput;
-import bayproof.solve.OperatingPoint;
-import bayproof.solve.Solution;
 import bayproof.support.Jobs;
 import bayproof.support.Tally;
 import bayproof.vocabulary.Window;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Queue;
 import java.util.Random;
 import java.util.Set;
+import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.concurrent.atomic.LongAdder;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -43,34 +49,44 @@ class WindowCornersTest {
     private static final Set<String> WINDOWED = Set.of("metal", "rest", "resistance", "acceptance", "set-point", "body-return",
             "efficiency", "idle-output", "idle-draw", "minimum-volts");
 
-    private final Random random = new Random(20261120);
-    private final List<String> outside = new ArrayList<>();
-    private int drawn;
+    private static final long SEED = 20261120;
+
+    private final Queue<String> outside = new ConcurrentLinkedQueue<>();
+    private final LongAdder drawn = new LongAdder();
 
     @Test
-    void aValueLiesBetweenItsCorners() throws UnusableInput {
-        for (String job : Jobs.CLEAN) {
-            jobs(job, Jobs.asWritten(job).files());
-        }
-        for (Changed one : Changed.all()) {
-            jobs(one.title(), one.evaluation().files());
-        }
-        assertTrue(drawn > 0);
-        Tally.count("points drawn inside windows", drawn);
-        assertEquals(List.of(), outside);
+    void aValueLiesBetweenItsCorners() {
+        Stream.concat(Jobs.CLEAN.stream().map(job -> new Changed(job, Jobs.asWritten(job))), Changed.all().stream()).toList().parallelStream()
+                .forEach(one -> jobs(one.title(), one.evaluation().files()));
+        assertTrue(drawn.sum() > 0);
+        Tally.count("points drawn inside windows", drawn.sum());
+        assertEquals(List.of(), outside.stream().sorted().toList());
     }
 
     /** The job as it is, with every window open, with amplifiers of the other class, and with an alternator that gives almost nothing. */
-    private void jobs(String title, JobFiles files) throws UnusableInput {
-        check(title, files);
+    private void jobs(String title, JobFiles files) {
+        Random random = new Random(SEED);
+        check(title, files, random);
         JobFiles open = open(files);
-        check(title + ", every window open", open);
-        check(title + ", every window open, class AB", open.patched(patch("four-channel-class-d: { class: AB }, mono-class-d-300: { class: AB }")));
-        check(title + ", every window open, worn alternator", open.patched(patch("alternator-120: { rated: 1 A }")));
+        check(title + ", every window open", open, random);
+        check(title + ", every window open, class AB", open.patched(patch("four-channel-class-d: { class: AB }, mono-class-d-300: { class: AB }")), random);
+        check(title + ", every window open, worn alternator", open.patched(patch("alternator-120: { rated: 1 A }")), random);
     }
 
-    private static MapTree patch(String parts) throws UnusableInput {
-        return TreeReader.read(("parts: { parts: { " + parts + " } }").getBytes(StandardCharsets.UTF_8), "patch.yaml");
+    private static MapTree patch(String parts) {
+        try {
+            return TreeReader.read(("parts: { parts: { " + parts + " } }").getBytes(StandardCharsets.UTF_8), "patch.yaml");
+        } catch (UnusableInput e) {
+            throw new AssertionError(e.getMessage(), e);
+        }
+    }
+
+    private static Job bound(String title, JobFiles files) {
+        try {
+            return JobReader.bind(files);
+        } catch (UnusableInput e) {
+            throw new AssertionError(title + ":\n" + e.getMessage(), e);
+        }
     }
 
     private static JobFiles open(JobFiles files) {
@@ -92,60 +108,78 @@ class WindowCornersTest {
         return result;
     }
 
-    private void check(String title, JobFiles files) throws UnusableInput {
-        Job job = JobReader.bind(files);
+    private void check(String title, JobFiles files, Random random) {
+        Job job = bound(title, files);
         Model model = new Model(job);
         Amplifiers amplifiers = new Amplifiers(model);
-        NetworkFacts facts = new NetworkFacts(model, amplifiers);
-        check(title, job, facts, Question.DROP, corner -> drops(model, amplifiers, corner));
+        SolvedNetworks networks = new SolvedNetworks(model, amplifiers);
+        NetworkFacts facts = new NetworkFacts(model, amplifiers, networks);
+        LinkCurrents currents = new LinkCurrents(model, networks);
+        List<Link> judged = new CurrentFacts(model, networks).judged();
+        check(title, model, random, Question.DROP, corner -> atDrops(model, facts, currents, judged, networks.at(corner)), () -> ends(model, networks, facts, currents, judged));
         for (Item.Alternator alternator : job.itemsOf(Item.Alternator.class)) {
-            check(title, job, facts, Question.BALANCE, corner -> Map.of("what " + alternator.id() + " leaves at idle", facts.balance(alternator, corner)));
+            check(title, model, random, Question.BALANCE, corner -> Map.of("what " + alternator.id() + " leaves at idle", facts.balance(alternator, corner)),
+                    Map::of);
         }
     }
 
-    /** For each item and level the volts lost in the worse of the two states, as the rules get them. */
-    private static Map<String, Result> drops(Model model, Amplifiers amplifiers, Corner corner) {
-        boolean charges = !model.job.itemsOf(Item.Alternator.class).isEmpty();
-        List<SupplyNetwork> networks = (charges ? List.of(State.ON_BATTERY, State.CHARGING_FULL) : List.of(State.ON_BATTERY)).stream()
-                .map(state -> new SupplyNetwork(model, amplifiers, corner, state)).toList();
-        Map<String, Result> drops = new LinkedHashMap<>();
+    /** What is lost on the way to each item, and the current in each fuse and conductor, at each level that the rules ask for. */
+    private static Map<String, Result> atDrops(Model model, NetworkFacts facts, LinkCurrents currents, List<Link> judged,
+                                               SolvedCorner corner) {
+        Map<String, Result> values = new LinkedHashMap<>();
         for (Level level : List.of(Level.LOUD_PROGRAMME, Level.FULL_SINE)) {
-            List<Solution> solutions = corner.isWhole() ? networks.stream().map(network -> network.solve(level)).toList() : List.of();
             for (Item item : model.job.items().values()) {
                 if (item.hasTerminal("supply")) {
-                    drops.put("drop of " + item.id() + " at " + level.words(), worst(item, networks, solutions));
+                    values.put(drop(item, level), facts.drop(item, level, corner));
                 }
             }
+            judged.forEach(link -> values.put(current(link, level), currents.at(link, level, corner)));
         }
-        return drops;
+        return values;
     }
 
-    private static Result worst(Item item, List<SupplyNetwork> networks, List<Solution> solutions) {
-        double worst = Double.NEGATIVE_INFINITY;
-        for (int i = 0; i < solutions.size(); i++) {
-            if (!(solutions.get(i) instanceof OperatingPoint point) || networks.get(i).isDown(point, item)) {
-                return new Result(Double.NaN, "no working state", null);
-            }
-            worst = Math.max(worst, networks.get(i).lostVolts(point, item));
-        }
-        return new Result(worst, null, null);
+    private static String drop(Item item, Level level) {
+        return "drop of " + item.id() + " at " + level.words();
     }
 
-    private void check(String title, Job job, NetworkFacts facts, Question question, Function<Corner, Map<String, Result>> values) {
-        Corner bad = Corner.bad(job.limits(), question);
+    private static String current(Link link, Level level) {
+        return "current in " + link.kind() + " " + link.id() + " at " + level.words();
+    }
+
+    /** The ends of each value as the rules get them: some have more corners than two. */
+    private static Map<String, Ends> ends(Model model, SolvedNetworks networks, NetworkFacts facts, LinkCurrents currents, List<Link> judged) {
+        Map<String, Ends> ends = new HashMap<>();
+        for (Level level : List.of(Level.LOUD_PROGRAMME, Level.FULL_SINE)) {
+            model.job.items().values().stream().filter(item -> item.hasTerminal("supply")).forEach(item -> ends.put(drop(item, level),
+                    networks.ends(SolvedNetworks.cornerAllowance(model, Question.DROP), corner -> facts.drop(item, level, corner))));
+            judged.forEach(link -> ends.put(current(link, level), currents.ends(link, level)));
+        }
+        return ends;
+    }
+
+    private void check(String title, Model model, Random random, Question question, Function<Corner, Map<String, Result>> values,
+                       Supplier<Map<String, Ends>> moreCorners) {
+        Corner bad = Corner.bad(model.job.limits(), question);
         Map<String, Result> atBad = values.apply(bad);
         if (!bad.isWhole() || bad.windows().isEmpty()) {
             return;
         }
-        Map<String, Result> atGood = values.apply(Corner.good(job.limits(), question));
-        for (ToDoubleFunction<Limit> point : points(bad, question)) {
-            values.apply(Corner.inside(job.limits(), point)).forEach((what, inside) ->
-                    compare(title + ", " + what, question, facts.cornerAllowance(question), inside, atGood.get(what), atBad.get(what)));
+        Map<String, Result> atGood = values.apply(Corner.good(model.job.limits(), question));
+        Map<String, Ends> ends = moreCorners.get();
+        double allowance = SolvedNetworks.cornerAllowance(model, question);
+        for (ToDoubleFunction<Limit> point : points(bad, question, random)) {
+            values.apply(Corner.inside(model.job.limits(), point)).forEach((what, inside) -> {
+                if (ends.containsKey(what)) {
+                    compare(title + ", " + what, question, 0, inside, ends.get(what).good(), ends.get(what).bad());
+                } else {
+                    compare(title + ", " + what, question, allowance, inside, atGood.get(what), atBad.get(what));
+                }
+            });
         }
     }
 
     private void compare(String title, Question question, double allowance, Result inside, Result atGood, Result atBad) {
-        drawn++;
+        drawn.increment();
         if (inside.collapse() != null ? atBad.collapse() == null
                 : atGood.collapse() != null || !isBetween(inside.value(), atGood.value(), atBad, question, allowance)) {
             outside.add(title + ": " + text(inside) + " is not between " + text(atGood) + " and " + text(atBad));
@@ -153,16 +187,16 @@ class WindowCornersTest {
     }
 
     /** From either corner each window moved alone, and points with every value that a window stands for drawn apart. */
-    private List<ToDoubleFunction<Limit>> points(Corner corner, Question question) {
+    private List<ToDoubleFunction<Limit>> points(Corner corner, Question question, Random random) {
         List<ToDoubleFunction<Limit>> points = new ArrayList<>();
         for (Window window : corner.windows()) {
             for (boolean fromBad : new boolean[] {true, false}) {
-                points.add(limit -> limit.name().equals(window.limit()) ? somewhere(limit)
+                points.add(limit -> limit.name().equals(window.limit()) ? somewhere(limit, random)
                         : (question.badEnd(limit.name()) == Question.End.HIGH) == fromBad ? limit.high() : limit.low());
             }
         }
         for (int i = 0; i < DRAWS; i++) {
-            points.add(this::somewhere);
+            points.add(limit -> somewhere(limit, random));
         }
         return points;
     }
@@ -180,7 +214,7 @@ class WindowCornersTest {
     }
 
     /** Often an end, otherwise anywhere between; each value that a window stands for is drawn apart. */
-    private double somewhere(Limit limit) {
+    private static double somewhere(Limit limit, Random random) {
         return switch (random.nextInt(4)) {
             case 0 -> limit.low();
             case 1 -> limit.high();

@@ -20,7 +20,7 @@ import java.util.stream.Stream;
 final class RuleFiles {
     static final Path RULES = Path.of("..", "rules", "src", "main", "resources", "bayproof", "rules");
     static final Path CASES = Path.of("..", "cases");
-    private static final Pattern STRING = Pattern.compile("\"((?:[^\"\\\\]|\\\\.)*)\"");
+    private static final Pattern STRING = Pattern.compile("\"([^\"\\\\\\n]*+(?:\\\\.[^\"\\\\\\n]*+)*+)\"");
 
     private RuleFiles() {
     }

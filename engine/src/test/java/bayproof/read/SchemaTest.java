@@ -101,7 +101,7 @@ class SchemaTest {
         "plan | items: { a: { part: b, ratng: 80 A } } | ratng", "plan | items: { a: { kind: amplifier, channels: four } } | channels",
         "plan | pins: { radio-a.4: { identified: { by: nose } } } | by", "plan | kind: parts | kind",
         "vehicle | supply: { sources: { a: { kind: battery, rest: full } } } | rest", "vehicle | zones: { a: { knd: dash } } | knd",
-        "parts | parts: { a: { kind: fuse, part: b } } | part", "parts | parts: { a: { rating: 3 A } } | kind",
+        "parts | parts: { a: { kind: fuse, part: b } } | part", "parts | parts: { a: { ratng: 3 A } } | ratng",
         "readings | readings: { a: { off: b } } | off", "limits | limits: { fuse-distance-bare: { at-most: 1 m } } | reason",
         "limits | limits: { fuse-distance: { at-most: 1 m, reason: x } } | fuse-distance"})
     void whatTheReaderRefusesIsRefused(String kind, String yaml, String says) {
@@ -118,7 +118,7 @@ class SchemaTest {
         "plan | runs: { a: { length: unknown, size: cannot-be-seen, cover: , along: none, through: [], ends: unknown } }",
         "plan | runs: r.csv", "plan | items: items.CSV", "plan | runs: ", "plan | runs: { a: { size: 1/0, length: 18in } }",
         "plan | items: { a: { part: b, kind: fuse, rating: 80 A }, b: { part: b, class: D } }", "plan | job: { tag: 12, title: }",
-        "parts | parts: p.csv", "limits | limits: { fuse-distance-bare: { at-most: { fix: 150 mm, stop: 400 mm }, reason: habit } }"})
+        "parts | parts: p.csv", "parts | parts: { a: { rating: 3 A } }", "limits | limits: { fuse-distance-bare: { at-most: { fix: 150 mm, stop: 400 mm }, reason: habit } }"})
     void whatTheReaderTakesIsTaken(String kind, String yaml) {
         assertEquals(Set.of(), refusals(kind, head(kind) + yaml + "\n"));
     }

@@ -3,6 +3,7 @@ package bayproof.report;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bayproof.review.Looks;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -54,8 +55,8 @@ class PaperTest {
         while (limits.find()) {
             keys.add(limits.group(1));
         }
-        assertTrue(keys.containsAll(Instead.built().all().keySet()), () -> {
-            Set<String> unknown = new TreeSet<>(Instead.built().all().keySet());
+        assertTrue(keys.containsAll(Looks.built().all().keySet()), () -> {
+            Set<String> unknown = new TreeSet<>(Looks.built().all().keySet());
             unknown.removeAll(keys);
             return "nothing asks for " + unknown;
         });

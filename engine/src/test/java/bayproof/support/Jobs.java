@@ -15,9 +15,6 @@ public final class Jobs {
     /** Jobs without any broken or unshown verdict, by folder. */
     public static final List<String> CLEAN = List.of("street-show", "tour-van");
 
-    /** Those that the sweeps take apart value by value. */
-    public static final List<String> SWEPT = List.of("street-show");
-
     private static final Map<String, Evaluation> READ = new ConcurrentHashMap<>();
 
     private Jobs() {

@@ -19,33 +19,52 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Queue;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.concurrent.atomic.LongAdder;
 import org.junit.jupiter.api.Test;
 
 /** Whatever stands in a file, the job is judged or refused with the place of each mistake; nothing else happens. */
 class NonsenseTest {
-    private final List<String> wrong = new ArrayList<>();
-    private int tried;
-    private int refused;
+    /** Each value of this job stands for each kind of nonsense. */
+    private static final String TRIED_WHOLE = "street-show";
+    /** A value of another job stands for so many kinds of nonsense, in turn: what it adds are fields that the first one lacks. */
+    private static final int IN_TURN = 1;
+
+    private final Queue<String> wrong = new ConcurrentLinkedQueue<>();
+    private final LongAdder tried = new LongAdder();
+    private final LongAdder refused = new LongAdder();
+
+    /** One value of a job and what is written in its place. */
+    private record Trial(JobFiles files, TreeSet<String> names, Spot spot, Tree nonsense) {
+    }
 
     @Test
     void nonsenseAnywhereIsJudgedOrRefusedWithItsPlace() throws UnusableInput {
-        List<JobFiles> jobs = new ArrayList<>(Jobs.SWEPT.stream().map(job -> Jobs.asWritten(job).files()).toList());
-        jobs.add(JobFiles.read(Path.of("../cases/published/two-wire-run/plan.yaml"), null));
-        for (JobFiles files : jobs) {
-            TreeSet<String> names = new TreeSet<>();
-            JobFiles.KINDS.forEach(kind -> names(files.tree(kind), names));
-            for (String kind : JobFiles.KINDS) {
-                for (Spot spot : Spot.all(files, kind)) {
-                    for (Tree nonsense : nonsense(spot.in(files).at())) {
-                        check(spot, spot.holding(files, nonsense), nonsense, names);
-                    }
+        List<Trial> trials = new ArrayList<>();
+        Jobs.CLEAN.forEach(job -> trials.addAll(trials(Jobs.asWritten(job).files(), !job.equals(TRIED_WHOLE))));
+        trials.addAll(trials(JobFiles.read(Path.of("../cases/published/two-wire-run/plan.yaml"), null), false));
+        trials.parallelStream().forEach(this::check);
+        Tally.count("nonsense values", tried.sum());
+        assertTrue(refused.sum() > 0 && refused.sum() < tried.sum(), refused + " of " + tried + " refused");
+        assertEquals(List.of(), wrong.stream().sorted().toList());
+    }
+
+    private static List<Trial> trials(JobFiles files, boolean inTurn) {
+        List<Trial> trials = new ArrayList<>();
+        TreeSet<String> names = new TreeSet<>();
+        JobFiles.KINDS.forEach(kind -> names(files.tree(kind), names));
+        int next = 0;
+        for (String kind : JobFiles.KINDS) {
+            for (Spot spot : Spot.all(files, kind)) {
+                List<Tree> nonsense = nonsense(spot.in(files).at());
+                for (int i = 0; i < (inTurn ? IN_TURN : nonsense.size()); i++) {
+                    trials.add(new Trial(files, names, spot, nonsense.get(next++ % nonsense.size())));
                 }
             }
         }
-        Tally.count("nonsense values", tried);
-        assertTrue(refused > 0 && refused < tried, refused + " of " + tried + " refused");
-        assertEquals(List.of(), wrong);
+        return trials;
     }
 
     private static List<Tree> nonsense(At at) {
@@ -67,19 +86,19 @@ class NonsenseTest {
         }
     }
 
-    private void check(Spot spot, JobFiles files, Tree nonsense, TreeSet<String> names) {
-        tried++;
+    private void check(Trial trial) {
+        tried.increment();
         try {
-            Evaluation.of(files);
+            Evaluation.of(trial.spot.holding(trial.files, trial.nonsense));
         } catch (UnusableInput e) {
-            refused++;
+            refused.increment();
             for (Problem problem : e.problems()) {
-                if (!names.contains(problem.at().file()) || problem.at().line() < 1 || problem.at().column() < 1 || problem.what().isBlank()) {
-                    wrong.add(spot + " as " + nonsense + ": " + problem);
+                if (!trial.names.contains(problem.at().file()) || problem.at().line() < 1 || problem.at().column() < 1 || problem.what().isBlank()) {
+                    wrong.add(trial.spot + " as " + trial.nonsense + ": " + problem);
                 }
             }
         } catch (RuntimeException | StackOverflowError e) {
-            wrong.add(spot + " as " + nonsense + ": " + e + " at " + e.getStackTrace()[0]);
+            wrong.add(trial.spot + " as " + trial.nonsense + ": " + e + " at " + e.getStackTrace()[0]);
         }
     }
 }

@@ -46,7 +46,7 @@ final class OnDisk {
     }
 
     /** The job as read when one of its files is written anew. */
-    JobFiles reread(String kind, MapTree changed) throws UnusableInput {
+    synchronized JobFiles reread(String kind, MapTree changed) throws UnusableInput {
         Path plan = folder.resolve("cases").resolve(job).resolve("plan.yaml");
         Path file = kind.equals("plan") ? plan : plan.resolveSibling(((ScalarTree) files.tree("plan").get(kind)).text());
         try {

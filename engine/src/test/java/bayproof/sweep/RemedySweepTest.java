@@ -12,9 +12,10 @@ import bayproof.review.Remedies;
 import bayproof.review.Remedy;
 import bayproof.support.Tally;
 import bayproof.vocabulary.Knob;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
+import java.util.Queue;
+import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.concurrent.atomic.LongAdder;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -22,26 +23,23 @@ import org.junit.jupiter.api.Test;
  * step nearer to the planned one does not do.
  */
 class RemedySweepTest {
-    private final List<String> wrong = new ArrayList<>();
-    private int tried;
+    private final Queue<String> wrong = new ConcurrentLinkedQueue<>();
+    private final LongAdder tried = new LongAdder();
 
     @Test
-    void eachRemedyIsTheNearestThatWorks() throws UnusableInput {
-        for (Changed one : Changed.all()) {
-            Evaluation planned = one.evaluation();
-            for (Map.Entry<String, Remedy> remedy : Remedies.of(planned).entrySet()) {
-                if (remedy.getValue().knob() != null) {
-                    tried++;
-                    check(one.title(), planned, remedy.getKey(), remedy.getValue());
-                }
+    void eachRemedyIsTheNearestThatWorks() {
+        Changed.all().parallelStream().forEach(one -> Remedies.of(one.evaluation()).forEach((key, remedy) -> {
+            if (remedy.knob() != null) {
+                tried.increment();
+                check(one.title(), one.evaluation(), key, remedy);
             }
-        }
-        assertTrue(tried > 0);
-        Tally.count("sweep mutations", tried);
-        assertEquals(List.of(), wrong);
+        }));
+        assertTrue(tried.sum() > 0);
+        Tally.count("sweep mutations", tried.sum());
+        assertEquals(List.of(), wrong.stream().sorted().toList());
     }
 
-    private void check(String title, Evaluation planned, String key, Remedy remedy) throws UnusableInput {
+    private void check(String title, Evaluation planned, String key, Remedy remedy) {
         Knob knob = remedy.knob();
         Evaluation mended = with(planned, knob, remedy.value());
         if (outcome(mended, key) != Outcome.HOLDS) {
@@ -62,8 +60,12 @@ class RemedySweepTest {
         }
     }
 
-    private static Evaluation with(Evaluation planned, Knob knob, String value) throws UnusableInput {
-        return Evaluation.of(planned.files().patched(Remedies.patch(knob, value, planned.job().planAt())));
+    private static Evaluation with(Evaluation planned, Knob knob, String value) {
+        try {
+            return Evaluation.of(planned.files().patched(Remedies.patch(knob, value, planned.job().planAt())));
+        } catch (UnusableInput e) {
+            throw new AssertionError(knob.dotted() + " " + value + ":\n" + e.getMessage(), e);
+        }
     }
 
     private static Outcome outcome(Evaluation evaluation, String key) {

@@ -12,8 +12,12 @@ package bayproof.vocabulary;
  * @param toolMatches whether that tool makes that kind of crimp
  * @param takes       cable size the terminal is made for
  * @param sizeMatches whether that is the size of the run
+ * @param onStud     whether it ends at something with studs, screws or plugs
+ * @param fitsStud    whether its terminal fits that
+ * @param meets       both, for the report
  */
 public record RunEnd(String subject, At at, Shown<Boolean> planned, Shown<String> method, Shown<Boolean> barrel, Shown<Boolean> crimped,
-                     Shown<String> tool, Shown<Boolean> toolAtHand, Shown<Boolean> toolMatches, Shown<String> takes, Shown<Boolean> sizeMatches)
+                     Shown<String> tool, Shown<Boolean> toolAtHand, Shown<Boolean> toolMatches, Shown<String> takes, Shown<Boolean> sizeMatches,
+                     Shown<Boolean> onStud, Shown<Boolean> fitsStud, Shown<String> meets)
         implements Fact {
 }

@@ -1,0 +1,13 @@
+package bayproof.read;
+
+import bayproof.vocabulary.At;
+import bayproof.vocabulary.Shown;
+import java.util.List;
+
+/** One channel of sound taken from the factory system: the outputs it is made of and what it is used as. */
+public record AudioInput(String id, String path, At at,
+                         @Field(key = "of", says = "audio outputs of the vehicle sheet; several are summed") Shown<List<String>> of,
+                         @Field(key = "expects", says = "part of the band that is made of it", words = {"full", "low", "high"}) Shown<String> expects,
+                         @Field(key = "corrected-by", says = "processor that makes a shaped signal flat again") Shown<String> correctedBy,
+                         @Field(key = "set-at-volume", says = "volume of the radio at which the settings hold") Shown<String> setAtVolume) {
+}
