@@ -165,25 +165,26 @@ final class OutputFacts {
         note(path, window);
         Shown<String> doubtful = faults.with(output.wiring().readOhms(), (all, reading) -> all.stream()
                 .filter(one -> one.window().holds(reading)).map(one -> words(one.fault())).toList()).map(all -> String.join("; ", all));
-        return new MeteredOutput(path, output.wiring().at(), output.wiring().readOhms(), window.then(one -> end(one, one.low(), wire, "least")),
-                window.then(one -> end(one, one.high(), wire, "greatest")), expected(window, net), doubtful.map(String::isEmpty), doubtful);
+        return new MeteredOutput(path, output.wiring().at(), output.wiring().readOhms(), window.then(one -> end(one.low(), wire, "least")),
+                window.then(one -> end(one.high(), wire, "greatest")), expected(window, net), doubtful.map(String::isEmpty), doubtful);
     }
 
-    private Shown<Double> end(MeterReading window, double ohms, Shown<Double> wire, String which) {
-        // An open net reads no number; the largest one a meter shows stands for it.
-        double shown = Double.isInfinite(ohms) ? model.value("open-circuit") : ohms;
-        return Shown.of(shown, () -> which + " reading of the coils, wire " + Model.print(wire.orElse(0.0), Dimension.RESISTANCE) + ", "
+    private Shown<Double> end(double ohms, Shown<Double> wire, String which) {
+        return Shown.of(shown(ohms), () -> which + " reading of the coils, wire " + Model.print(wire.orElse(0.0), Dimension.RESISTANCE) + ", "
                 + Model.print(model.limit("coil-temperature").low(), Dimension.TEMPERATURE) + " to "
                 + Model.print(model.limit("coil-temperature").high(), Dimension.TEMPERATURE));
     }
 
+    /** The greatest reading, and where it rests on nominal impedances the least one as well. */
     private Shown<Double> expected(Shown<MeterReading> window, CoilNet net) {
         List<Window> windows = nets.windows(net);
-        return window.then(one -> {
-            Shown<Double> high = end(one, one.high(), Shown.of(0.0), "greatest");
-            return windows.isEmpty() ? high : new Shown.Assumed<>(end(one, one.low(), Shown.of(0.0), "least").orElse(0.0), high.orElse(0.0),
-                    Windows.unweighed(windows), () -> "DC resistance taken from the nominal impedance");
-        });
+        return window.then(one -> windows.isEmpty() ? Shown.of(shown(one.high())) : new Shown.Assumed<>(shown(one.low()), shown(one.high()),
+                Windows.unweighed(windows), () -> "DC resistance taken from the nominal impedance"));
+    }
+
+    /** An open net reads no number; the largest one a meter shows stands for it. */
+    private double shown(double ohms) {
+        return Double.isInfinite(ohms) ? model.value("open-circuit") : ohms;
     }
 
     private void note(String path, Shown<MeterReading> window) {
