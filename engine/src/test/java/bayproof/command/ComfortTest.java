@@ -53,7 +53,7 @@ class ComfortTest {
         "plan.yaml | 'block:          { part' | 'fuse-board:          { part' | Also in lines | 1 mistake in 4 places.",
         "plan.yaml | 'items:' | 'item:' | Did you mean items? | 1 mistake.",
         "plan.yaml | vehicle: vehicle.yaml | vehicle: vehcle.yaml | is not there | 1 mistake.",
-        "vehicle.yaml | '  door-right:' | '  door-righ:' | Did you mean door-righ? | 1 mistake"})
+        "vehicle.yaml | '  door-right:' | '  door-righ:' | Did you mean door-righ or door-left? | 1 mistake"})
     void oneSlipGivesOneMessage(String file, String from, String to, String says, String count) throws IOException {
         Reply reply = edited(file, from, to);
 
