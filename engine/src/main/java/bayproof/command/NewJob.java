@@ -4,6 +4,7 @@ import bayproof.read.UnusableInput;
 import bayproof.report.Paper;
 import bayproof.start.Examples;
 import bayproof.start.JobFolder;
+import bayproof.start.JobSchemas;
 import bayproof.start.SheetCopy;
 import bayproof.start.WishList;
 import java.io.Console;
@@ -57,7 +58,7 @@ final class NewJob {
         }
         files.computeIfPresent("plan.yaml", (name, plan) -> wishes.into(plan).replace("date: unknown", "date: " + LocalDate.now()));
         try {
-            JobFolder.write(folder, files);
+            JobFolder.write(folder, JobSchemas.beside(files));
         } catch (FileAlreadyExistsException e) {
             throw taken(order.subject());
         } catch (IOException e) {
@@ -114,6 +115,7 @@ final class NewJob {
         String shown = folder.replaceAll("/+$", "");
         Paper page = new Paper().line("WRITTEN  " + shown + (example == null ? "" : "  from the example " + example));
         files.keySet().forEach(name -> page.hanging("  " + name + " ".repeat(14 - name.length()), FILES.get(name)));
+        page.hanging("  " + JobSchemas.FOLDER + " ".repeat(14 - JobSchemas.FOLDER.length()), "what may stand in each file, for an editor that checks as you type");
         Map<String, String> checks = wishes.checks(files.get("plan.yaml"));
         if (!checks.isEmpty()) {
             page.blank().line("What checks each wish (change it in plan.yaml)");

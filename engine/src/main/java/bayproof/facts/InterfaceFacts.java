@@ -66,7 +66,9 @@ final class InterfaceFacts {
                 .filter(pin -> pin.connectedTo().orElse("").equals(module.id() + "." + lead)).toList();
         boolean unused = module.unused().orElse(List.of()).contains(lead);
         if (pins.isEmpty()) {
-            return unused ? Shown.of(true) : Shown.missing(new Need("pins", "the pin that " + module.id() + "." + lead + " is joined to", module.at()));
+            // Which leads stay unused is one answer; only then is a pin asked for each of the others.
+            return unused ? Shown.of(true) : module.unused().then(free -> Shown.missing(new Need("pins", "the pin that " + module.id() + "." + lead
+                    + " is joined to", module.at())));
         }
         Shown<Boolean> right = Shown.of(!unused);
         for (Plan.PinUse pin : pins) {

@@ -38,8 +38,7 @@ final class SpeakerFacts {
         new SignalFacts(model, inUse).collect(facts);
         Set<String> wired = new LinkedHashSet<>();
         for (Item.Speaker speaker : model.job.itemsOf(Item.Speaker.class)) {
-            facts.accept(new BoxedSpeaker(speaker.path(), speaker.at(), speaker.data().plays(), speaker.data().plays().map("subwoofer"::equals),
-                    speaker.enclosure().map(box -> model.job.items().get(box) instanceof Item.Enclosure)));
+            facts.accept(new BoxedSpeaker(speaker.path(), speaker.at(), speaker.data().plays(), speaker.data().plays().map("subwoofer"::equals), enclosed(speaker)));
         }
         for (Item.Amplifier amplifier : model.job.itemsOf(Item.Amplifier.class)) {
             List<Plan.Wiring> outputs = amplifiers.outputsOf(amplifier);
@@ -65,6 +64,14 @@ final class SpeakerFacts {
                         : "what " + speaker.id() + "." + loose.get(0) + " hangs on"));
             }
         }
+    }
+
+    /** Where the job has no enclosure at all, none can be named: then the enclosure itself is asked for. */
+    private Shown<Boolean> enclosed(Item.Speaker speaker) {
+        if (!speaker.enclosure().isGiven() && model.job.itemsOf(Item.Enclosure.class).isEmpty()) {
+            return Shown.missing(new Need("items", "the item of kind enclosure that the subwoofer is built into", speaker.at()));
+        }
+        return speaker.enclosure().map(box -> model.job.items().get(box) instanceof Item.Enclosure);
     }
 
     /** A channel in use is not free, and one that is free is not in use. */

@@ -27,6 +27,7 @@ public record Address(String kind, List<String> keys, String pattern, String say
     /** Groups whose names hold a dot of their own. */
     private static final Set<String> DOTTED = Set.of("pins", "speaker-wiring");
     private static final Set<String> ITEM_GROUPS = Set.of("items", "supply.sources", "parts");
+    private static final Set<Form> NAMED = Set.of(Form.NAMES, Form.NAMES_OR_NONE);
     private static final String HOLES = "pass-throughs";
 
     public Address {
@@ -104,7 +105,7 @@ public record Address(String kind, List<String> keys, String pattern, String say
         }
         Slot slot = null;
         for (String key : below) {
-            boolean names = slot != null && slot.form() == Form.NAMES;
+            boolean names = slot != null && NAMED.contains(slot.form());
             pattern.add(names ? "*" : key);
             slot = slot == null ? Layout.of(type).get(key) : names ? slot.named()
                     : slot.form() == Form.GROUP ? Layout.of(slot.group()).get(key) : null;
@@ -114,7 +115,7 @@ public record Address(String kind, List<String> keys, String pattern, String say
         }
         Form form = slot.form();
         return new Address(kind, keys, String.join(".", pattern), slot.field().says(), unit(slot), List.of(slot.field().words()),
-                form == Form.LIST, form == Form.GROUP || form == Form.NAMES);
+                form == Form.LIST, form == Form.GROUP || NAMED.contains(form));
     }
 
     private static String unit(Slot slot) {

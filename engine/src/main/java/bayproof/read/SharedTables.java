@@ -14,6 +14,7 @@ import bayproof.units.Units;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -35,6 +36,11 @@ public final class SharedTables {
     private static final class Known {
         static final Conductors CONDUCTORS = conductors(file("conductors.yaml"));
         static final FuseLadder FUSES = fuses(file("fuses.yaml"));
+    }
+
+    /** A file of the reference tables as it was written; its name may hold a folder. */
+    public static String written(String name) {
+        return new String(bytes(name), StandardCharsets.UTF_8);
     }
 
     /** The conductors of {@code conductors.yaml}. */
@@ -99,15 +105,21 @@ public final class SharedTables {
 
     /** A table that is built into the tool, such as {@code fuses.yaml}. */
     public static MapTree file(String name) {
+        try {
+            return TreeReader.read(bytes(name), name);
+        } catch (UnusableInput e) {
+            throw new IllegalStateException(e.getMessage(), e);
+        }
+    }
+
+    private static byte[] bytes(String name) {
         try (InputStream in = SharedTables.class.getResourceAsStream(FOLDER + name)) {
             if (in == null) {
                 throw new IllegalStateException("the table " + name + " is not built in");
             }
-            return TreeReader.read(in.readAllBytes(), name);
+            return in.readAllBytes();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
-        } catch (UnusableInput e) {
-            throw new IllegalStateException(e.getMessage(), e);
         }
     }
 

@@ -172,9 +172,10 @@ public final class SurveyReader {
             entry.put("kind", id.at(), new ScalarTree(table.kind(), false, id.at()));
         }
         Group inner = null;
+        boolean named = true;
         for (Column column : table.columns()) {
             Cell cell = cell(column, cells);
-            if (cell == null) {
+            if (cell == null || column.deep() && !named) {
                 continue;
             }
             if (!column.deep()) {
@@ -182,10 +183,9 @@ public final class SurveyReader {
                     entry.put(column.name(), cell.at(), tree(column, cell));
                 }
             } else if (inner == null) {
-                if (cell.text().isEmpty()) {
-                    break;
-                }
-                inner = entry.group(table.inner(), id.at()).group(cell.text(), cell.at());
+                named = !cell.text().isEmpty();
+                Group around = table.inner().isEmpty() ? entry : entry.group(table.inner(), id.at());
+                inner = named ? around.group(cell.text(), cell.at()) : null;
             } else {
                 inner.put(column.name(), cell.at(), tree(column, cell));
             }

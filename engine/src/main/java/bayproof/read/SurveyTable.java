@@ -14,7 +14,8 @@ import java.util.Map;
  *
  * @param heading its name in the form
  * @param path    where its rows stand in the vehicle sheet
- * @param inner   key below which a row's last part stands, such as the positions of a space; null where a row is an entry
+ * @param inner   key below which a row's last part stands, such as the positions of a space; empty where that stands in the entry
+ *                itself; null where a row is an entry
  * @param kind    kind of item, where the rows are sources; otherwise null
  * @param hint    what to look for, a sentence or two
  * @param columns columns of the entry, then, behind a name of their own, those of its inner part
@@ -23,6 +24,7 @@ import java.util.Map;
 public record SurveyTable(String heading, List<String> path, String inner, String kind, String hint, List<Column> columns, List<List<String>> rows) {
     /** Column that names the entry. */
     public static final String ID = "id";
+    private static final String SEEN_ON = "seen-on";
 
     /**
      * A column.
@@ -63,7 +65,9 @@ public record SurveyTable(String heading, List<String> path, String inner, Strin
                 nested("connectors", "connectors", "cavities", "cavity", Vehicle.Connector.class, Vehicle.Cavity.class,
                         "Plugs of the radio, one row for each wire. Family: shape and number of cavities. Color as seen, never from memory.",
                         List.of(List.of("radio-a", "", "4"), List.of("radio-a", "", "5"), List.of("radio-a", "", "7"), List.of("radio-a", "", "8"))),
-                entry("outputs", "outputs", null, Vehicle.Output.class, "Feeds and signals the vehicle gives: turn-on wire, switched feeds.", List.of(), List.of()),
+                entry("outputs", "outputs", null, Vehicle.Output.class, "Feeds and signals the vehicle gives: turn-on wire, switched feeds, speaker pairs.",
+                        List.of(), List.of()),
+                tones(),
                 entry("networks", "networks", null, Vehicle.Bus.class, "Data pairs the job may join; ohmmeter across the pair with the battery off.", List.of(), List.of()),
                 entry("keep-outs", "keep-outs", null, Vehicle.KeepOut.class, "What cables and boxes stay away from: fuel, brake, exhaust, pedals, belts, bags.", List.of(),
                         List.of(List.of("fuel-line", "fuel"), List.of("brake-line", "brake"), List.of("exhaust", "exhaust"), List.of("pedals", "moving", "cabin"))));
@@ -75,6 +79,7 @@ public record SurveyTable(String heading, List<String> path, String inner, Strin
         columns(Vehicle.class, "", List.of(), false).forEach(column -> values.put(column.name(), column));
         columns(Vehicle.Supply.class, "supply.", List.of(), false).forEach(column -> values.put(column.name(), column));
         columns(Vehicle.Radio.class, "radio.", List.of(), false).forEach(column -> values.put(column.name(), column));
+        columns(CabinSound.class, "cabin-sound.", List.of(), false).forEach(column -> values.put(column.name(), column));
         columns(Vehicle.Restraints.class, "restraints.", List.of(), false).forEach(column -> values.put(column.name(), column));
         return values;
     }
@@ -91,10 +96,22 @@ public record SurveyTable(String heading, List<String> path, String inner, Strin
                         List.of("body-strap", "start-battery.negative", "body")));
     }
 
+    private static SurveyTable tones() {
+        List<Column> columns = new ArrayList<>(List.of(new Column("step", "volume step", List.of("quiet", "loud"), false, true)));
+        columns.addAll(columns(AudioTable.Tones.class, "", List.of(), true));
+        return new SurveyTable("tones", List.of("outputs"), "", null,
+                "Clean volts of each audio output named above at 40 Hz, 1 kHz and 10 kHz, one row for each of two volume steps.", columns, List.of());
+    }
+
     private static SurveyTable nested(String heading, String path, String inner, String innerName, Class<?> outer, Class<?> deep, String hint, List<List<String>> rows) {
-        List<Column> columns = new ArrayList<>(columns(outer, "", List.of(), false));
+        List<Column> ofInner = columns(deep, "", List.of(), true);
+        List<Column> columns = new ArrayList<>(columns(outer, "", List.of(SEEN_ON), false));
         columns.add(new Column(innerName, "name of the " + innerName, List.of(), false, true));
-        columns.addAll(columns(deep, "", List.of(), true));
+        columns.addAll(ofInner);
+        // A row says once where it was seen: of its inner part where that has a place for it, otherwise of the whole entry.
+        if (ofInner.stream().noneMatch(column -> column.name().equals(SEEN_ON))) {
+            columns(outer, "", List.of(), false).stream().filter(column -> column.name().equals(SEEN_ON)).forEach(columns::add);
+        }
         return new SurveyTable(heading, List.of(path.split("\\.")), inner, null, hint, columns, rows);
     }
 
@@ -106,7 +123,8 @@ public record SurveyTable(String heading, List<String> path, String inner, Strin
                 columns.addAll(columns(component.getType(), prefix, without, deep));
             } else if (field != null && component.getGenericType() instanceof ParameterizedType type && type.getRawType() != Map.class && !without.contains(field.key())) {
                 Type value = type.getActualTypeArguments()[0];
-                columns.add(new Column(prefix + field.key(), field.says(), List.of(field.words()), value instanceof ParameterizedType, deep));
+                List<String> words = value == Boolean.class ? List.of("true", "false") : List.of(field.words());
+                columns.add(new Column(prefix + field.key(), field.says(), words, value instanceof ParameterizedType, deep));
             }
         }
         return columns;

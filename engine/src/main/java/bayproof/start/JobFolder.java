@@ -18,7 +18,7 @@ public final class JobFolder {
      * Writes a folder that is not there yet.
      *
      * @param folder where it is to stand; the folder around it is there
-     * @param files  text by name of file
+     * @param files  text by name of file; the name may begin with one folder
      * @throws FileAlreadyExistsException when something of that name is there
      * @throws IOException                when it cannot be written; then nothing is left behind
      */
@@ -27,7 +27,9 @@ public final class JobFolder {
         Path draft = Files.createTempDirectory(around(folder), ".new-job");
         try {
             for (Map.Entry<String, String> file : files.entrySet()) {
-                Files.write(draft.resolve(file.getKey()), file.getValue().getBytes(StandardCharsets.UTF_8));
+                Path path = draft.resolve(file.getKey());
+                Files.createDirectories(path.getParent());
+                Files.write(path, file.getValue().getBytes(StandardCharsets.UTF_8));
             }
             // A draft is its writer's alone; a job is as open as any folder made here.
             Path usual = Files.createDirectory(draft.resolve("usual"));
@@ -77,6 +79,11 @@ public final class JobFolder {
         if (Files.exists(draft)) {
             for (String file : files.keySet()) {
                 Files.deleteIfExists(draft.resolve(file));
+            }
+            for (String file : files.keySet()) {
+                if (file.contains("/")) {
+                    Files.deleteIfExists(draft.resolve(file).getParent());
+                }
             }
             Files.deleteIfExists(draft.resolve("usual"));
             Files.deleteIfExists(draft);

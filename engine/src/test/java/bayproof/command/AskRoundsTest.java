@@ -37,6 +37,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  */
 class AskRoundsTest {
     private static final Pattern PATH = Pattern.compile("<sub>(.+)</sub>");
+    private static final Pattern OF_KIND = Pattern.compile("item of kind ([a-z-]+)");
     private static final Pattern LINE_VALUE = Pattern.compile("(?<=[{,] )(?!from:|to:|part:|kind:|of:|between:|connected-to:|who:|by:|state:|when:)"
             + "[a-z][a-z-]*: (?:\"[^\"]*\"|[^{}\\[\\],]+|\\[[^]]*\\])(?:, | (?=}))");
 
@@ -146,18 +147,23 @@ class AskRoundsTest {
         }
         if (value instanceof MapTree group && address.group()) {
             return group.entries().values().stream().filter(entry -> isMeant(entry, ask, known)).filter(entry -> given.add(path + "." + entry.key()))
-                    .map(entry -> entry.key() + ": " + text(entry.value())).collect(Collectors.collectingAndThen(Collectors.joining(", ", "{ ", " }"),
+                    .map(entry -> entry.key() + ": " + inside(entry.value())).collect(Collectors.collectingAndThen(Collectors.joining(", ", "{ ", " }"),
                             all -> all.equals("{  }") ? null : all));
         }
         return value == null ? null : text(value);
     }
 
-    /** Of what is asked for by the items and terminals it joins, the entries that name them all; of anything else all. */
+    /** Of what is asked for by its kind, or by the items and terminals it joins, the entries that name them all; of anything else all. */
     private static boolean isMeant(Entry entry, String ask, JobFiles known) {
+        Matcher ofKind = OF_KIND.matcher(ask);
+        if (ofKind.find() && entry.value() instanceof MapTree item && item.get("part") instanceof ScalarTree part
+                && !text(Address.at(known.tree("parts"), List.of("parts", part.text(), "kind"))).equals(ofKind.group(1))) {
+            return false;
+        }
         String said = " " + entry.key() + " " + text(entry.value()).replaceAll("[^a-z0-9.-]+", " ") + " ";
         Set<String> items = ((MapTree) known.tree("plan").get("items")).entries().keySet();
         return Arrays.stream(ask.replaceAll("^- ", "").split("[^a-zA-Z0-9.-]+")).filter(word -> items.contains(word.replaceAll("\\..*", "")))
-                .allMatch(word -> said.contains(" " + word + (word.contains(".") ? " " : ".")));
+                .allMatch(word -> said.contains(" " + word + " ") || !word.contains(".") && said.contains(" " + word + "."));
     }
 
     private static Tree reading(String path, JobFiles known) {
@@ -170,7 +176,12 @@ class AskRoundsTest {
             return scalar.text();
         }
         return tree instanceof ListTree list ? list.items().stream().map(AskRoundsTest::text).collect(Collectors.joining(", ", "[", "]"))
-                : ((MapTree) tree).entries().values().stream().map(entry -> entry.key() + ": " + text(entry.value())).collect(Collectors.joining(", ", "{ ", " }"));
+                : ((MapTree) tree).entries().values().stream().map(entry -> entry.key() + ": " + inside(entry.value())).collect(Collectors.joining(", ", "{ ", " }"));
+    }
+
+    /** The same inside of a group, where a comma ends a value that stands in no quotes. */
+    private static String inside(Tree tree) {
+        return tree instanceof ScalarTree scalar && scalar.text().contains(",") ? "\"" + scalar.text() + "\"" : text(tree);
     }
 
     private static Path copy(Path to, String name) throws IOException {

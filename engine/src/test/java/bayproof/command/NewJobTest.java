@@ -10,6 +10,9 @@ import bayproof.start.Examples;
 import bayproof.start.WishList;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.networknt.schema.JsonSchema;
+import com.networknt.schema.JsonSchemaFactory;
+import com.networknt.schema.SpecVersion.VersionFlag;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -22,6 +25,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.snakeyaml.engine.v2.api.Load;
+import org.snakeyaml.engine.v2.api.LoadSettings;
 
 /** A new job out of an example. */
 class NewJobTest {
@@ -85,18 +90,40 @@ class NewJobTest {
         assertEquals(0, make(example, Stream.concat(Stream.of("--from", example), WishList.questions().keySet().stream().map(wish -> "--wish=" + wish + "=none"))
                 .toArray(String[]::new)).status());
         Path job = folder.resolve(example);
-        replace(job.resolve("plan.yaml"), "length: unknown", "length: 0.15 m", "parked: unknown", "parked: 240 h", "structure: welded-body,", "structure: welded-body, body-return: 1 mohm,");
+        replace(job.resolve("plan.yaml"), "length: unknown", "length: 0.15 m", "owned-by: { kind: unknown, returns: unknown }", "owned-by: { kind: customer, returns: false }", "parked: unknown", "parked: 240 h", "structure: welded-body,", "structure: welded-body, body-return: 1 mohm,");
+        Path plan = job.resolve("plan.yaml");
+        Files.writeString(plan, Files.readString(plan).replace("# audio-inputs:", "audio-inputs:").replaceAll("(?m)^#(   (?:left|right): )", "$1"));
         Path vehicle = job.resolve("vehicle.yaml");
         replace(vehicle, "bay-left:   { between: [ battery-tray, firewall-left ], length: unknown", "bay-left:   { between: [ battery-tray, firewall-left ], length: 0.95 m",
                 "length: unknown", "length: 2.4 m", "own-load: unknown", "own-load: 28 A", "standby-before: unknown", "standby-before: 16 mA", "start-dip: unknown", "start-dip: 8.8 V",
                 "start-stop: unknown", "start-stop: no", "battery-sensor: unknown", "battery-sensor: none");
         String sheet = Files.readString(vehicle).replace("height: unknown, width: unknown, depth: unknown", "height: 700 mm, width: 1.1 m, depth: 400 mm")
                 .replace("variant: unknown, factory-amplifier: unknown", "variant: R-210, factory-amplifier: none")
+                .replace("carries: unknown, shaped: unknown, limits-itself: unknown", "carries: full, shaped: false, limits-itself: false")
                 .replace("limit: unknown", "limit: 300 mA");
         Files.writeString(vehicle, sheet);
         Reply review = Main.run("review", job.resolve("plan.yaml").toString());
         assertTrue(review.out().contains("NOTHING STANDS AGAINST ORDERING."), review.out() + review.err());
         assertEquals(0, review.status());
+    }
+
+    /** The folder stands alone in an editor: each file names a schema that lies beside it and that it agrees with. */
+    @ParameterizedTest
+    @MethodSource("examples")
+    void eachFileNamesASchemaBesideItAndAgreesWithIt(String example) throws Exception {
+        assertEquals(0, make(example, "--from", example).status());
+        Path job = folder.resolve(example);
+        for (String kind : example.equals("ten-lines") ? List.of("plan") : List.of("plan", "vehicle", "parts")) {
+            String text = Files.readString(job.resolve(kind + ".yaml"));
+            assertEquals("# yaml-language-server: $schema=schema/" + kind + ".schema.json", text.lines().findFirst().orElse(""));
+            JsonSchema schema = JsonSchemaFactory.getInstance(VersionFlag.V202012)
+                    .getSchema(Files.readString(job.resolve("schema/" + kind + ".schema.json")));
+            Object plain = new Load(LoadSettings.builder().build()).loadFromString(text);
+            assertEquals(Set.of(), schema.validate(new ObjectMapper().valueToTree(plain)), kind);
+        }
+        try (Stream<Path> schemas = Files.list(job.resolve("schema"))) {
+            assertEquals(example.equals("ten-lines") ? 1 : 3, schemas.count());
+        }
     }
 
     private static void replace(Path file, String... changes) throws IOException {

@@ -60,6 +60,31 @@ class NewVehicleTest {
         assertTrue(review.out().contains("DO NOT ORDER YET - 0 stop, 0 fix."), review.out());
     }
 
+    /** What the vehicle sounds like, what it gives, and where each thing was seen: on the form, read back, and carried to the next vehicle. */
+    @Test
+    void soundsOutputsAndWhereThingsWereSeenAreReadBack() throws Exception {
+        Reply reply = read(filled("(\\| seen-on +\\|) {14}", "$1 this-car ", "(\\| cabin-sound.cancels-noise +\\|) {14}", "$1 false ",
+                "(\\| cabin-sound.microphones +\\|) {14}", "$1 none ", "(\\| cabin-sound.played-by +\\|) {14}", "$1 radio ",
+                "(\\| cargo-floor-nut \\| cargo +\\|) {9}", "$1 this-car ", "(?s)(\\| behind-seats \\| cargo-side \\| seats-back .*?)\\|  +\\|\n", "$1| this-car |\n",
+                "(?s)(## outputs.*?\n\\|-.*?\n)", "$1| front-left | audio | radio | | no | full | normal | 0 ms | false | false |\n",
+                "(?s)(## tones.*?\n\\|-.*?\n)", "$1| front-left | quiet | 0.52 V | 0.50 V | 0.48 V |\n| front-left | loud | 4.1 V | 4 V | |\n",
+                "(?s)(## connectors.*?\n\\|-.*?\n)", "$1| radio-b | iso-10487-b | 5 | speaker | white | front-left | this-car |\n"));
+        assertEquals(0, reply.status(), reply.err());
+        Path file = folder.resolve("blue-van.yaml");
+        String sheet = Files.readString(file);
+        for (String line : List.of("seen-on: this-car\n", "cancels-noise: false", "microphones: none", "played-by: radio", "cargo-floor-nut: { zone: cargo, seen-on: this-car }",
+                "      seen-on: this-car", "quiet: { low-tone: 0.52 V, mid-tone: 0.50 V, high-tone: 0.48 V }", "loud: { low-tone: 4.1 V, mid-tone: 4 V, high-tone: unknown }",
+                "5: { function: speaker, color: white, output: front-left, seen-on: this-car }")) {
+            assertTrue(sheet.contains(line.strip()), line + " in\n" + sheet);
+        }
+        int seen = sheet.split("seen-on: this-car", -1).length;
+        assertEquals(5, seen, "four things were seen on this car");
+        assertEquals(0, Main.run("new", folder.resolve("job").toString(), "--vehicle-from", file.toString()).status());
+        String copy = Files.readString(folder.resolve("job/vehicle.yaml"));
+        assertEquals(seen, copy.split("seen-on: same-variant", -1).length);
+        assertTrue(!copy.contains("this-car"), copy);
+    }
+
     @Test
     void everyMistakeIsNamedWithItsPlaceInTheForm() throws Exception {
         String form = filled("(\\| supply.own-load +\\|) {14}", "$1 31 V ", "\\| supply.start-dip ", "| supply.start-dop ", "(\\| firewall-left +\\| engine-bay) cabin \\|", "$1 cabbin |",
