@@ -25,7 +25,7 @@ import java.util.Set;
 public record Address(String kind, List<String> keys, String pattern, String says, String unit, List<String> words, boolean many,
                       boolean group) {
     /** Groups whose names hold a dot of their own. */
-    private static final Set<String> DOTTED = Set.of("pins", "speaker-wiring");
+    private static final Set<String> DOTTED = Set.of("pins", "speaker-wiring", "settings");
     private static final Set<String> ITEM_GROUPS = Set.of("items", "supply.sources", "parts");
     private static final Set<Form> NAMED = Set.of(Form.NAMES, Form.NAMES_OR_NONE);
     private static final String HOLES = "pass-throughs";

@@ -65,6 +65,7 @@ final class Things {
             case "found" -> new Thing("found." + id, "found: " + id, Body.VEHICLE);
             case "steps" -> new Thing(first, "the order of work", Body.DESK);
             case "speaker-wiring" -> new Thing("speaker-wiring." + id, "what hangs on " + id, Body.DESK);
+            case "settings" -> new Thing("settings." + id, "settings of " + id, Body.DESK);
             default -> new Thing(first, first, Body.DESK);
         };
     }
