@@ -59,10 +59,11 @@ final class Rewriting {
                 List.of("vehicle", "zones"), List.of("vehicle", "places"), List.of("vehicle", "routes"), List.of("vehicle", "pass-throughs"),
                 List.of("vehicle", "connectors"));
         /** Groups whose keys begin with such a name. */
-        private static final List<List<String>> DOTTED = List.of(List.of("plan", "speaker-wiring"), List.of("plan", "pins"));
+        private static final List<List<String>> DOTTED = List.of(List.of("plan", "speaker-wiring"), List.of("plan", "pins"),
+                List.of("plan", "settings"));
         /** Keys whose value is such a name, holds some or begins with one. */
         private static final Set<String> REFERENCES = Set.of("from", "to", "connected-to", "net", "place", "zone", "along", "through",
-                "between", "open-to", "of", "zones", "signal-ground", "needs", "by");
+                "between", "open-to", "of", "zones", "signal-ground", "needs", "by", "enclosure", "space", "where", "microphones");
         private static final Pattern WORD = Pattern.compile("[a-z0-9-]+");
 
         private final Set<String> known = new TreeSet<>();
@@ -118,7 +119,7 @@ final class Rewriting {
                 return false;
             }
             String group = text.substring(0, word.start() - 1);
-            return !List.of("items", "runs", "pass-throughs", "zones", "places", "routes", "connectors", "speaker-wiring", "pins",
+            return !List.of("items", "runs", "pass-throughs", "zones", "places", "routes", "connectors", "speaker-wiring", "pins", "settings",
                     "supply.sources", "supply.links").contains(group);
         }
 
