@@ -40,8 +40,8 @@ class LimitSweepTest {
 
     private final Queue<String> wrong = new ConcurrentLinkedQueue<>();
     private final LongAdder moved = new LongAdder();
-    /** By job and figure: the limits in force with that figure doubled, by verdict. */
-    private final Map<String, Map<String, Double>> doubled = new ConcurrentHashMap<>();
+    /** By job and figure: what is held against what with that figure doubled, by verdict. */
+    private final Map<String, Map<String, Held>> doubled = new ConcurrentHashMap<>();
 
     @Test
     void eachLimitDecidesJustWhereItStands() {
@@ -104,6 +104,9 @@ class LimitSweepTest {
     }
 
     private void expect(Judgment changed, Verdict verdict, Outcome outcome, String how) {
+        if (changed == null) {
+            return;
+        }
         moved.increment();
         Outcome found = changed.verdicts().stream().filter(one -> one.key().equals(verdict.key())).findFirst().orElseThrow().outcome();
         if (found != outcome) {
@@ -132,35 +135,80 @@ class LimitSweepTest {
 
     // a figure of the equipment: found by what moves it
 
+    /** Steps toward a limit: most go with a power of the figure and need two, sums need some more. */
+    private static final int MOST_STEPS = 30;
+    private static final double MET = 1e-6;
+
+    /**
+     * A figure that moves a limit.
+     *
+     * @param doubled the limit with the figure doubled
+     */
+    private record Source(Spot spot, double doubled) {
+    }
+
+    /** What a verdict holds against what. */
+    private record Held(double measured, double limit) {
+    }
+
     private void own(String job, Evaluation base, Verdict verdict) {
-        Spot source = source(job, base, verdict);
+        Source source = source(job, base, verdict);
         if (source == null) {
-            wrong.add(verdict.key() + ": nothing in the files moves its limit, " + verdict.limit().limit().name());
+            wrong.add(verdict.key() + ": nothing in the files moves its limit alone, " + verdict.limit().limit().name());
             return;
         }
         double bad = "at-least".equals(verdict.limit().sense()) ? 1 + A_THOUSANDTH : 1 - A_THOUSANDTH;
-        double measuredShare = verdict.measured().number() / verdict.limit().value();
         // Where the value is a window, the limit between its ends leaves the question open.
         Outcome atBadEnd = goodEnd(base, verdict) == verdict.measured().number() ? Outcome.BROKEN : Outcome.UNSHOWN;
-        expect(judged(base, source, measuredShare * bad), verdict, atBadEnd, source + " times " + measuredShare * bad);
-        expect(judged(base, source, measuredShare * (2 - bad)), verdict, Outcome.HOLDS, source + " times " + measuredShare * (2 - bad));
+        for (double side : new double[] {bad, 2 - bad}) {
+            expect(limitAt(base, verdict, source, verdict.measured().number() * side), verdict, side == bad ? atBadEnd : Outcome.HOLDS,
+                    source.spot() + " that puts its limit at the measured value times " + side);
+        }
+    }
+
+    /** The judgment with a figure changed until the limit stands at a value; null where another part of the demand is broken before. */
+    private static Judgment limitAt(Evaluation base, Verdict verdict, Source source, double wanted) {
+        double last = 0;
+        double limitAtLast = verdict.limit().value();
+        double power = 1;
+        double limit = source.doubled();
+        for (int step = 0; step < MOST_STEPS; step++) {
+            double next = power + (power - last) * (scale(wanted, wanted) - scale(limit, wanted)) / (scale(limit, wanted) - scale(limitAtLast, wanted));
+            last = power;
+            limitAtLast = limit;
+            power = next;
+            Judgment changed = judged(base, source.spot(), Math.pow(2, power));
+            Verdict now = changed.verdicts().stream().filter(one -> one.key().equals(verdict.key())).findFirst().orElseThrow();
+            if (now.limit() == null || !now.limit().limit().name().equals(verdict.limit().limit().name())) {
+                return null;
+            }
+            limit = now.limit().value();
+            if (Math.abs(limit - wanted) <= MET * Math.abs(wanted)) {
+                return changed;
+            }
+        }
+        throw new AssertionError(source.spot() + " does not bring the limit of " + verdict.key() + " to " + wanted);
+    }
+
+    /** Limits that are levels go with the logarithm of a figure as they are, all others with its powers. */
+    private static double scale(double limit, double wanted) {
+        return limit > 0 && wanted > 0 ? Math.log(limit) : limit;
     }
 
     /** Figures that say the same as the limit are tried first; only if none of them moves it are all the others. */
-    private Spot source(String job, Evaluation base, Verdict verdict) {
-        Spot same = source(job, base, verdict, text -> saysTheSame(text, verdict.limit().value()));
+    private Source source(String job, Evaluation base, Verdict verdict) {
+        Source same = source(job, base, verdict, text -> saysTheSame(text, verdict.limit().value()));
         return same != null ? same : source(job, base, verdict, LimitSweepTest::isQuantity);
     }
 
-    private Spot source(String job, Evaluation base, Verdict verdict, Predicate<String> candidate) {
-        double wanted = 2 * verdict.limit().value();
+    private Source source(String job, Evaluation base, Verdict verdict, Predicate<String> candidate) {
         for (String kind : List.of("parts", "vehicle", "plan")) {
             for (Spot spot : Spot.all(base.files(), kind)) {
                 String text = spot.text(base.files());
                 if (text != null && candidate.test(text)) {
-                    Double limit = doubled.computeIfAbsent(job + " " + spot, any -> limits(base, spot)).get(verdict.key());
-                    if (limit != null && Math.abs(limit - wanted) < wanted * 1e-9) {
-                        return spot;
+                    Held held = doubled.computeIfAbsent(job + " " + spot, any -> held(base, spot)).get(verdict.key());
+                    if (held != null && isSame(held.measured(), verdict.measured().number()) && !isSame(held.limit(), verdict.limit().value())) {
+                        return new Source(spot, held.limit());
                     }
                 }
             }
@@ -168,24 +216,28 @@ class LimitSweepTest {
         return null;
     }
 
-    /** The limits in force with a figure doubled; none where twice the figure cannot be. */
-    private static Map<String, Double> limits(Evaluation base, Spot spot) {
-        Map<String, Double> limits = new HashMap<>();
+    private static boolean isSame(double one, double other) {
+        return Math.abs(one - other) <= 1e-9 * Math.abs(other);
+    }
+
+    /** What each verdict holds against what with a figure doubled; nothing where twice the figure cannot be. */
+    private static Map<String, Held> held(Evaluation base, Spot spot) {
+        Map<String, Held> held = new HashMap<>();
         try {
             for (Verdict verdict : Evaluation.of(scaled(base, spot, 2)).judgment().verdicts()) {
-                if (verdict.limit() != null) {
-                    limits.put(verdict.key(), verdict.limit().value());
+                if (!Double.isNaN(verdict.margin())) {
+                    held.put(verdict.key(), new Held(verdict.measured().number(), verdict.limit().value()));
                 }
             }
         } catch (UnusableInput e) {
             // Then it is not the figure looked for.
         }
-        return limits;
+        return held;
     }
 
     private static boolean saysTheSame(String text, double value) {
         try {
-            return Math.abs(Units.parse(text).si() - value) <= 1e-9 * Math.abs(value);
+            return isSame(Units.parse(text).si(), value);
         } catch (UnitException e) {
             return false;
         }
