@@ -1,5 +1,7 @@
 package bayproof.command;
 
+import java.util.Locale;
+
 /**
  * An option of a command.
  *
@@ -42,6 +44,6 @@ record Option(String name, String label, String says, Use use) {
 
     /** Whether a word may stand behind it; a label in small letters is the only word that may. */
     boolean fits(String given) {
-        return !label.equals(label.toLowerCase(java.util.Locale.ROOT)) || given.equals(label);
+        return !label.equals(label.toLowerCase(Locale.ROOT)) || given.equals(label);
     }
 }

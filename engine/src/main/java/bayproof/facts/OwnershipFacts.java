@@ -10,6 +10,7 @@ import bayproof.vocabulary.Fact;
 import bayproof.vocabulary.LastingWork;
 import bayproof.vocabulary.Shown;
 import bayproof.vocabulary.VehicleOwner;
+import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Consumer;
@@ -29,7 +30,7 @@ final class OwnershipFacts {
     void collect(Consumer<Fact> facts) {
         facts.accept(new VehicleOwner("owned-by", owner.at(), owner.kind(), owner.returns()));
         Set<String> holes = new TreeSet<>();
-        model.job.plan().runs().values().forEach(run -> holes.addAll(run.through().orElse(java.util.List.of())));
+        model.job.plan().runs().values().forEach(run -> holes.addAll(run.through().orElse(List.of())));
         for (String id : holes) {
             Vehicle.PassThrough hole = model.job.passThroughs().get(id);
             if (hole != null) {

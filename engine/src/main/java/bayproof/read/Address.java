@@ -134,7 +134,7 @@ public record Address(String kind, List<String> keys, String pattern, String say
         }
         List<String> units = new ArrayList<>();
         for (String example : dimension.examples().split("\"")) {
-            if (example.matches("[0-9.]+ .*")) {
+            if (example.matches("-?[0-9.]+ .*")) {
                 units.add(example.substring(example.indexOf(' ') + 1));
             }
         }

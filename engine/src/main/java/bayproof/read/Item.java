@@ -3,6 +3,8 @@ package bayproof.read;
 import bayproof.units.Dimension;
 import bayproof.vocabulary.At;
 import bayproof.vocabulary.Shown;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -42,7 +44,7 @@ public sealed interface Item permits Item.Battery, Item.Alternator, Item.Fuse, I
         for (int i = 0; i < pairs.length; i += 2) {
             kinds.put((String) pairs[i], ((Class<?>) pairs[i + 1]).asSubclass(Item.class));
         }
-        return java.util.Collections.unmodifiableMap(kinds);
+        return Collections.unmodifiableMap(kinds);
     }
 
     /** A battery. Each of its posts is a terminal. */
@@ -122,7 +124,7 @@ public sealed interface Item permits Item.Battery, Item.Alternator, Item.Fuse, I
                      @Inline Fitting fitting, @Inline Studs studs) implements Item {
         @Override
         public List<String> terminals() {
-            List<String> names = new java.util.ArrayList<>(List.of("in"));
+            List<String> names = new ArrayList<>(List.of("in"));
             names.addAll(fuses.keySet());
             return names;
         }

@@ -1,5 +1,8 @@
 package bayproof.read;
 
+import bayproof.units.Dimension;
+import bayproof.units.UnitException;
+import bayproof.units.Units;
 import bayproof.vocabulary.At;
 import bayproof.vocabulary.Shown;
 import java.util.Collection;
@@ -95,8 +98,8 @@ final class References {
         String text = run.insulation().orElse("");
         if (!text.equals("no-print")) {
             try {
-                bayproof.units.Units.parse(text, bayproof.units.Dimension.TEMPERATURE);
-            } catch (bayproof.units.UnitException e) {
+                Units.parse(text, Dimension.TEMPERATURE);
+            } catch (UnitException e) {
                 problems.add(run.insulation().atOr(run.at()), "\"" + text + "\" cannot be read as \"insulation\".", e.getMessage() + " Or write no-print.");
             }
         }

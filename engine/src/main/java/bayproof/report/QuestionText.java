@@ -8,6 +8,7 @@ import bayproof.review.OpenFact;
 import bayproof.review.Question;
 import bayproof.review.Questions;
 import bayproof.vocabulary.Need;
+import java.util.Comparator;
 import java.util.Map;
 import java.util.TreeMap;
 
@@ -75,7 +76,7 @@ final class QuestionText {
 
     /** The rules that wait for a question, heaviest first, with how many checks of each. */
     static String rules(Question question) {
-        Map<Weight, Map<String, Integer>> rules = new TreeMap<>(java.util.Comparator.reverseOrder());
+        Map<Weight, Map<String, Integer>> rules = new TreeMap<>(Comparator.reverseOrder());
         for (Verdict verdict : question.checks()) {
             rules.computeIfAbsent(verdict.weight(), any -> new TreeMap<>()).merge(verdict.rule().id(), 1, Integer::sum);
         }

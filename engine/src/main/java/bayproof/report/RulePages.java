@@ -7,6 +7,7 @@ import bayproof.judge.RuleInfo;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 
@@ -52,7 +53,7 @@ public final class RulePages {
             Cautions.print(page, card.caution() == null ? List.of() : List.of(card.caution()));
         }
         card.sections().forEach((heading, text) -> {
-            page.blank().line(heading.toUpperCase(java.util.Locale.ROOT));
+            page.blank().line(heading.toUpperCase(Locale.ROOT));
             Markup.print(page, text, INDENT);
         });
         page.blank().line("SOURCES");

@@ -7,6 +7,7 @@ import bayproof.review.Change;
 import bayproof.review.Move;
 import bayproof.review.Since;
 import java.util.List;
+import java.util.Locale;
 
 /** What moved since another plan, as a section behind the review: how, why, and what was changed. */
 public final class SincePage {
@@ -43,7 +44,7 @@ public final class SincePage {
         for (Move.Sort sort : Move.Sort.values()) {
             List<Move> moves = since.of(sort);
             if (!moves.isEmpty()) {
-                page.blank().line(sort.words().toUpperCase(java.util.Locale.ROOT) + "  " + Plain.count(moves.size(), "check"));
+                page.blank().line(sort.words().toUpperCase(Locale.ROOT) + "  " + Plain.count(moves.size(), "check"));
                 moves.forEach(this::move);
             }
         }

@@ -1,13 +1,14 @@
 package bayproof.review;
 
 import bayproof.read.JobFiles;
-import bayproof.read.Tree;
 import bayproof.read.Tree.ListTree;
 import bayproof.read.Tree.MapTree;
 import bayproof.read.Tree.ScalarTree;
+import bayproof.read.Tree;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -93,7 +94,7 @@ public record Change(String kind, List<String> path, Tree before, Tree after) {
         if (depth == path.size()) {
             return value;
         }
-        MapTree map = tree instanceof MapTree given ? given : new MapTree(java.util.Map.of(), (before == null ? after : before).at());
+        MapTree map = tree instanceof MapTree given ? given : new MapTree(Map.of(), (before == null ? after : before).at());
         String key = path.get(depth);
         Tree inner = put(map.get(key), depth + 1, value);
         return inner == null ? map.without(key) : map.with(key, inner);

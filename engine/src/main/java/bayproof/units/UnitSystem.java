@@ -2,6 +2,7 @@ package bayproof.units;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * The units in which lengths, areas, volumes, masses, torques and temperatures are printed. What is read is the same in
@@ -34,7 +35,7 @@ public enum UnitSystem {
 
     /** Its name on the command line. */
     public String word() {
-        return name().toLowerCase(java.util.Locale.ROOT);
+        return name().toLowerCase(Locale.ROOT);
     }
 
     /** The system of a name. */

@@ -3,6 +3,7 @@ package bayproof.report.worksheet;
 import bayproof.report.Paper;
 import bayproof.report.Plain;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /** Pages as a terminal shows them, 80 columns wide. */
@@ -111,7 +112,7 @@ final class TextForm {
             }
         }
         int room = Paper.WIDTH - GAP.length() * (widths.length - 1);
-        while (java.util.Arrays.stream(widths).sum() > room) {
+        while (Arrays.stream(widths).sum() > room) {
             int widest = 0;
             for (int i = 1; i < widths.length; i++) {
                 widest = widths[i] > widths[widest] ? i : widest;

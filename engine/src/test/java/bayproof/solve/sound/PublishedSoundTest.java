@@ -89,7 +89,7 @@ class PublishedSoundTest {
     }
 
     /**
-     * R. Russell's wire table (reprinted at guitargear.org): longest wire for 5 % of 2, 4, 6 and 8 ohm. Each row is the rounded 2 ohm
+     * the wire table reprinted at guitargear.org: longest wire for 5 % of 2, 4, 6 and 8 ohm. Each row is the rounded 2 ohm
      * figure and its multiples, so the step of the 2 ohm figure goes with the load: 1 ft up to 18 AWG, 10 ft from 14 AWG on.
      */
     @Test
