@@ -10,6 +10,7 @@ import bayproof.read.Tree.Entry;
 import bayproof.read.Tree.ListTree;
 import bayproof.read.Tree.MapTree;
 import bayproof.read.Tree.ScalarTree;
+import bayproof.start.WishList;
 import bayproof.support.Tally;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -30,6 +31,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * Somebody who knows a whole job fills in the form of a job with holes, at most 25 questions a round, and reads it back,
@@ -85,21 +87,40 @@ class AskRoundsTest {
         Tally.say("questions left after each round of 25, a plan of ten lines: " + rounds);
     }
 
-    /** How many questions there are before the first round and after each. */
+    /** The examples are asked for what is due before ordering: what is due later needs readings of a vehicle. */
+    @ParameterizedTest
+    @MethodSource("bayproof.command.NewJobTest#wholeExamples")
+    void anExampleIsAskedUntilNothingStandsAgainstOrdering(String example) throws Exception {
+        Path whole = folder.resolve("whole");
+        assertEquals(0, Main.run(Stream.concat(Stream.of("new", whole.toString(), "--from", example),
+                WishList.questions().keySet().stream().map(wish -> "--wish=" + wish + "=none")).toArray(String[]::new)).status());
+        FilledExample.fill(whole);
+        Path job = folder.resolve("job");
+        assertEquals(0, Main.run("new", job.toString(), "--from", example, "--no-questions").status());
+        List<Integer> rounds = rounds(job.resolve("plan.yaml"), JobFiles.read(whole.resolve("plan.yaml"), null), "before-order");
+        Tally.say("questions left after each round of 25, example " + example + " before ordering: " + rounds);
+        assertEquals(0, Main.run("review", job.resolve("plan.yaml").toString()).status());
+    }
+
     private static List<Integer> rounds(Path plan, JobFiles known) throws Exception {
-        List<Integer> left = new ArrayList<>(List.of(questions(plan)));
+        return rounds(plan, known, "handover");
+    }
+
+    /** How many questions there are before the first round and after each. */
+    private static List<Integer> rounds(Path plan, JobFiles known, String gate) throws Exception {
+        List<Integer> left = new ArrayList<>(List.of(questions(plan, gate)));
         while (left.get(left.size() - 1) > 0) {
-            Reply form = Main.run("review", plan.toString(), "--gate=handover", "--ask");
+            Reply form = Main.run("review", plan.toString(), "--gate=" + gate, "--ask");
             Path filled = Files.writeString(plan.resolveSibling("form.md"), filled(form.out(), known, JobFiles.read(plan, null)));
             Reply read = Main.run("new", plan.toString(), "--answers", filled.toString(), "--write");
-            left.add(questions(plan));
-            assertTrue(left.get(left.size() - 1) < left.get(left.size() - 2), () -> left + "\n" + read.out() + read.err() + Main.run("review", plan.toString(), "--gate=handover").out());
+            left.add(questions(plan, gate));
+            assertTrue(left.get(left.size() - 1) < left.get(left.size() - 2), () -> left + "\n" + read.out() + read.err() + Main.run("review", plan.toString(), "--gate=" + gate).out());
         }
         return left;
     }
 
-    private static int questions(Path plan) throws IOException {
-        Reply reply = Main.run("review", plan.toString(), "--gate=handover", "--as=json");
+    private static int questions(Path plan, String gate) throws IOException {
+        Reply reply = Main.run("review", plan.toString(), "--gate=" + gate, "--as=json");
         assertTrue(reply.status() < 2, reply.err());
         JsonNode json = new ObjectMapper().readTree(reply.out());
         return json.get("questions").size();

@@ -3,7 +3,6 @@ package bayproof.command;
 import static org.junit.jupiter.api.Assertions.assertAll;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bayproof.start.Examples;
@@ -90,18 +89,7 @@ class NewJobTest {
         assertEquals(0, make(example, Stream.concat(Stream.of("--from", example), WishList.questions().keySet().stream().map(wish -> "--wish=" + wish + "=none"))
                 .toArray(String[]::new)).status());
         Path job = folder.resolve(example);
-        replace(job.resolve("plan.yaml"), "length: unknown", "length: 0.15 m", "owned-by: { kind: unknown, returns: unknown }", "owned-by: { kind: customer, returns: false }", "parked: unknown", "parked: 240 h", "structure: welded-body,", "structure: welded-body, body-return: 1 mohm,");
-        Path plan = job.resolve("plan.yaml");
-        Files.writeString(plan, Files.readString(plan).replace("# audio-inputs:", "audio-inputs:").replaceAll("(?m)^#(   (?:left|right): )", "$1"));
-        Path vehicle = job.resolve("vehicle.yaml");
-        replace(vehicle, "bay-left:   { between: [ battery-tray, firewall-left ], length: unknown", "bay-left:   { between: [ battery-tray, firewall-left ], length: 0.95 m",
-                "length: unknown", "length: 2.4 m", "own-load: unknown", "own-load: 28 A", "standby-before: unknown", "standby-before: 16 mA", "start-dip: unknown", "start-dip: 8.8 V",
-                "start-stop: unknown", "start-stop: no", "battery-sensor: unknown", "battery-sensor: none");
-        String sheet = Files.readString(vehicle).replace("height: unknown, width: unknown, depth: unknown", "height: 700 mm, width: 1.1 m, depth: 400 mm")
-                .replace("variant: unknown, factory-amplifier: unknown", "variant: R-210, factory-amplifier: none")
-                .replace("carries: unknown, shaped: unknown, limits-itself: unknown", "carries: full, shaped: false, limits-itself: false")
-                .replace("limit: unknown", "limit: 300 mA");
-        Files.writeString(vehicle, sheet);
+        FilledExample.fill(job);
         Reply review = Main.run("review", job.resolve("plan.yaml").toString());
         assertTrue(review.out().contains("NOTHING STANDS AGAINST ORDERING."), review.out() + review.err());
         assertEquals(0, review.status());
@@ -124,16 +112,6 @@ class NewJobTest {
         try (Stream<Path> schemas = Files.list(job.resolve("schema"))) {
             assertEquals(example.equals("ten-lines") ? 1 : 3, schemas.count());
         }
-    }
-
-    private static void replace(Path file, String... changes) throws IOException {
-        String text = Files.readString(file);
-        for (int i = 0; i < changes.length; i += 2) {
-            String before = text;
-            text = text.replace(changes[i], changes[i + 1]);
-            assertNotEquals(before, text, changes[i]);
-        }
-        Files.writeString(file, text);
     }
 
     @Test
