@@ -121,16 +121,34 @@ public record Vehicle(@Field(key = "title", says = "what vehicle this is") Shown
                        Shown<Double> ambientCelsius) {
     }
 
-    /** A point in a zone. */
+    /** A point in a zone, with what a thing mounted there meets. */
     public record Place(String id, String path, At at, @Field(key = "zone", says = "zone of the place") Shown<String> zone,
+                        @Field(key = "clearance", says = "free space over what is mounted at this place", in = Dimension.LENGTH, zero = true)
+                        Shown<Double> clearanceMetres,
+                        @Field(key = "free-depth", says = "clear depth behind the panel of this place", in = Dimension.LENGTH, zero = true)
+                        Shown<Double> freeDepthMetres,
+                        @Field(key = "behind", says = "what lies behind the panel of this place; nothing is []") Shown<List<String>> behind,
+                        @Field(key = "seen-by", says = "who looked behind the panel of this place, and how") Shown<String> seenBy,
+                        @Field(key = "ground", says = "the ground point at this place") GroundSite ground,
                         @Inline Seen seen) {
+    }
+
+    /** What a ground point would be fastened to at a place. */
+    public record GroundSite(@Field(key = "structure", says = "what part of the body it is", words = {"welded-body", "frame", "factory-point",
+                                 "bracket", "door", "lid", "bonded-panel"}) Shown<String> structure,
+                             @Field(key = "fastener", says = "what holds the eyelet there", words = {"weld-nut", "bolt-nut", "stud", "machine-screw",
+                                 "self-tapping", "self-drilling"}) Shown<String> fastener,
+                             @Field(key = "shares", says = "what else the fastener holds; nothing is none", words = {"none", "belt", "restraint",
+                                 "seat", "steering", "brake", "fuel"}) Shown<String> shares) {
     }
 
     /** A path between two places of a zone; a pass-through is a place of both its zones. */
     public record Route(String id, String path, At at,
                         @Field(key = "between", says = "the two places a route joins") Shown<List<String>> between,
                         @Field(key = "length", says = "length of the route, by a string along it", in = Dimension.LENGTH)
-                        Shown<Double> lengthMetres) {
+                        Shown<Double> lengthMetres,
+                        @Field(key = "near", says = "clear distance from a cable on this route to this keep-out", in = Dimension.LENGTH, zero = true)
+                        Map<String, Shown<Double>> near) {
     }
 
     /** A hole between two zones, with what the plan does to it. */

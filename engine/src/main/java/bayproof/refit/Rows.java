@@ -1,0 +1,107 @@
+package bayproof.refit;
+
+import bayproof.demand.Gate;
+import bayproof.demand.Limits;
+import bayproof.demand.Outcome;
+import bayproof.judge.Verdict;
+import bayproof.read.Item;
+import bayproof.read.Job;
+import bayproof.review.Evaluation;
+import bayproof.review.Questions;
+import bayproof.vocabulary.Need;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+
+/** Puts every thing of the old job into one row, with the facts and verdicts that decide what becomes of it. */
+final class Rows {
+    private final Evaluation before;
+    private final Evaluation after;
+    private final Facts facts;
+    private final Owners owners;
+    private final Limits limits;
+    private final Map<String, List<Reason>> reasons = new LinkedHashMap<>();
+    private final Set<String> said = new TreeSet<>();
+
+    Rows(Evaluation before, Evaluation after, Counterparts counterparts, Facts facts) {
+        this.before = before;
+        this.after = after;
+        this.facts = facts;
+        this.limits = after.job().limits();
+        this.owners = new Owners(before.job(), after.job(), counterparts, limits.named("refit-mount-rules").words());
+    }
+
+    /** What kind of row an item has. */
+    static String kind(Item item) {
+        return item instanceof Item.Enclosure ? "enclosure" : item instanceof Item.Interface ? "interface" : item instanceof Item.Harness ? "harness" : "item";
+    }
+
+    List<Row> all() {
+        Job old = before.job();
+        old.items().values().stream().filter(item -> item.path().startsWith("items.")).forEach(item -> {
+            begin(kind(item), item.id());
+            if (facts.isMounted(item.id())) {
+                begin("mount", item.id());
+            }
+        });
+        old.plan().runs().keySet().forEach(id -> begin("run", id));
+        facts.holes().forEach(id -> begin("hole", id));
+        old.plan().audioInputs().keySet().forEach(id -> begin("channel", id));
+        old.plan().settings().keySet().forEach(id -> begin("setting", id));
+        old.plan().buses().orElse(Map.of()).keySet().forEach(id -> begin("bus", id));
+        Set<String> things = new TreeSet<>(reasons.keySet());
+        things.forEach(key -> facts.of(key).forEach(reason -> reasons.get(key).add(reason)));
+        after.judgment().of(Outcome.BROKEN).forEach(this::broken);
+        after.judgment().of(Outcome.UNSHOWN).stream().filter(verdict -> verdict.rule().gate().compareTo(Gate.BEFORE_TEARDOWN) <= 0).forEach(this::unshown);
+        before.judgment().verdicts().forEach(verdict -> owners.of(verdict.subject(), verdict.rule().id()).stream().filter(key -> key.startsWith(Owners.JOB))
+                .forEach(key -> reasons.computeIfAbsent(key, any -> new ArrayList<>())));
+        List<Row> rows = new ArrayList<>();
+        reasons.forEach((key, some) -> {
+            int space = key.indexOf(' ');
+            String kind = key.substring(0, space);
+            String id = key.substring(space + 1);
+            rows.add(new Row(kind, id, facts.serves(kind, id), facts.where(kind, id), some));
+        });
+        rows.sort(Comparator.comparingInt(row -> Row.KINDS.indexOf(row.kind())));
+        return List.copyOf(rows);
+    }
+
+    private void begin(String kind, String id) {
+        reasons.put(kind + " " + id, new ArrayList<>());
+    }
+
+    private void add(String key, Reason reason) {
+        // A setting or hole of the new job that the old one has not is a matter of the job.
+        String row = reasons.containsKey(key) || key.startsWith(Owners.JOB) ? key
+                : key.startsWith("mount ") ? instead(key.substring(6)) : Owners.JOB + " " + key.substring(0, key.indexOf(' ')) + "s";
+        if (said.add(row + "\n" + reason.fact() + "\n" + reason.say())) {
+            reasons.computeIfAbsent(row, any -> new ArrayList<>()).add(reason);
+        }
+    }
+
+    /** The item whose mount has no row of its own. */
+    private String instead(String item) {
+        return reasons.keySet().stream().filter(key -> key.endsWith(" " + item) && !key.startsWith("mount")).findFirst().orElse(Owners.JOB + " mounts");
+    }
+
+    private void broken(Verdict verdict) {
+        boolean ends = limits.named("refit-ending-rules").words().contains(verdict.rule().id());
+        Reason reason = Reason.broken(ends ? Fate.NOT : Fate.CHANGED, verdict, facts.brokenBefore(verdict));
+        List<String> rows = owners.of(verdict.subject(), verdict.rule().id());
+        (rows.isEmpty() ? List.of(Owners.JOB + " vehicle") : rows).forEach(row -> add(row, reason));
+    }
+
+    private void unshown(Verdict verdict) {
+        for (Need need : Questions.needs(verdict, limits)) {
+            List<String> rows = owners.of(need.path(), "");
+            if (rows.isEmpty()) {
+                rows = owners.of(verdict.subject(), verdict.rule().id());
+            }
+            (rows.isEmpty() ? List.of(Owners.JOB + " vehicle") : rows).forEach(row -> add(row, Reason.missing(verdict.rule().id(), need)));
+        }
+    }
+}
