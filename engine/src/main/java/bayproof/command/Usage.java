@@ -34,6 +34,7 @@ final class Usage {
                 "  bayproof review --help                          how to read the answer",
                 "  bayproof why                                    what the rules ask for",
                 "  bayproof handover my-job                        may the vehicle go back?",
+                "  bayproof refit my-job/plan.yaml --into=new.yaml what carries over?",
                 "  bayproof completion --help                      words by the Tab key",
                 "",
                 "A plan of ten lines (battery, main fuse and its distance, cable size and",
@@ -118,6 +119,7 @@ final class Usage {
             case WHY -> "The question was answered.";
             case NEW -> "Written, listed or shown.";
             case COMPLETION -> "The script was printed.";
+            case REFIT -> "Everything carries over, as it is or after a change.";
             case HANDOVER -> "The vehicle may go; of a form: printed, or all answers go in.";
             case SHEET -> "Printed, and no STOP stands open. With --filled: every pin that the plan joins fits.";
         });
@@ -127,6 +129,9 @@ final class Usage {
         if (command == Command.HANDOVER) {
             status.put(" " + Reply.COUNTS, "It may not go yet: something that is due is broken or not shown, at or above the weight asked for. "
                     + "Of a filled form some answers are wrong or have to be entered by hand.");
+        }
+        if (command == Command.REFIT) {
+            status.put(" " + Reply.COUNTS, "Something does not carry over, or cannot be told yet.");
         }
         if (command == Command.REVIEW) {
             status.put(" " + Reply.COUNTS, "Something does: broken or not shown, of the gates judged, at or above the weight asked for. "
@@ -178,6 +183,25 @@ final class Usage {
                 "  bayproof handover my-job --gate=before-power",
                 "  bayproof handover my-job --ask > form.md              what is to be shown",
                 "  bayproof handover my-job --filled=form.md --write     read it back"};
+            case REFIT -> new String[] {"",
+                "Each thing of the old job stands in one row: it carries over, carries over after",
+                "a change, does not carry over, or cannot be told yet. A length is never invented:",
+                "cables follow the measured routes of the new sheet. Where a thing could go to",
+                "several places, the choices say which:",
+                "",
+                "  bayproof: 1",
+                "  kind: choices",
+                "  places: { rack-wall: left-wall }      old place: new place",
+                "  runs: { feed-2: [ sill, wall ] }      run: routes of the new sheet",
+                "  cables: { signal-1: 3.60 m }          as it comes out of the old vehicle",
+                "  people: 2",
+                "  known: { owned-by: { kind: customer, returns: false } }",
+                "",
+                "Examples:",
+                "  bayproof refit old/plan.yaml --into=new/vehicle.yaml",
+                "  bayproof refit old/plan.yaml --into=new/vehicle.yaml --choices=choices.yaml",
+                "  bayproof refit old/plan.yaml --into=new/vehicle.yaml --write=new/plan.yaml",
+                "  bayproof review new/plan.yaml                        what is left to do"};
             case WHY -> new String[] {"",
                 "Examples:",
                 "  bayproof why",

@@ -51,6 +51,7 @@ final class Schema {
         all.put("parts", new Schema().parts());
         all.put("limits", new Schema().limits());
         all.put("readings", new Schema().readings());
+        all.put("choices", new Schema().choices());
         return Collections.unmodifiableMap(all);
     }
 
@@ -88,6 +89,13 @@ final class Schema {
         keys.put("readings", described("values measured on the vehicle", map("type", List.of("object", "null"),
                 "additionalProperties", reference(Readings.Reading.class))));
         return file("readings", keys, List.of("bayproof", "kind"));
+    }
+
+    private Map<String, Object> choices() {
+        Map<String, Object> keys = head("choices");
+        keys.putAll(keys(Choices.Decided.class));
+        keys.put("known", described("what is already known of the new job, in the keys of a plan", map("type", List.of("object", "null"))));
+        return file("choices", keys, List.of("bayproof", "kind"));
     }
 
     private Map<String, Object> limits() {

@@ -139,7 +139,9 @@ public record Vehicle(@Field(key = "title", says = "what vehicle this is") Shown
                              @Field(key = "fastener", says = "what holds the eyelet there", words = {"weld-nut", "bolt-nut", "stud", "machine-screw",
                                  "self-tapping", "self-drilling"}) Shown<String> fastener,
                              @Field(key = "shares", says = "what else the fastener holds; nothing is none", words = {"none", "belt", "restraint",
-                                 "seat", "steering", "brake", "fuel"}) Shown<String> shares) {
+                                 "seat", "steering", "brake", "fuel"}) Shown<String> shares,
+                             @Field(key = "body-return", says = "resistance from this point through the body to the battery strap",
+                                 in = Dimension.RESISTANCE) Shown<Double> bodyReturnOhms) {
     }
 
     /** A path between two places of a zone; a pass-through is a place of both its zones. */

@@ -12,6 +12,8 @@ import bayproof.read.Tree.Entry;
 import bayproof.read.Tree.MapTree;
 import bayproof.read.Vehicle;
 import bayproof.review.Evaluation;
+import bayproof.units.Dimension;
+import bayproof.units.Units;
 import bayproof.vocabulary.Shown;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -24,9 +26,11 @@ import java.util.Set;
  * nothing takes its place that the new sheet, a measured route or the choices do not say.
  */
 final class NewPlan {
-    /** What an owner, a customer or a look at the old vehicle said; none of it holds for another one. */
-    private static final List<String> OF_THE_OLD_VEHICLE = List.of("readings", "owned-by", "wishes", "found", "looked", "kept-parts",
-            "cabin-sound-work");
+    /** What belongs to the system, the shop and the work; everything else was said of the old vehicle or its owner and is left out. */
+    private static final List<String> MOVES = List.of("bayproof", "job", "vehicle", "parts", "limits", "parked", "signal-ground", "shop-tools",
+            "calibrated-until", "items", "runs", "speaker-wiring", "settings", "pins", "pass-throughs", "buses", "audio-inputs", "steps");
+    /** Groups whose entries bear names of the vehicle. */
+    private static final List<String> RENAMED = List.of("pins", "pass-throughs", "buses", "near");
 
     private final Evaluation before;
     private final Job old;
@@ -50,8 +54,8 @@ final class NewPlan {
     /** The plan, to be judged on the new vehicle. */
     MapTree tree() {
         MapTree plan = before.files().tree("plan");
-        for (String key : OF_THE_OLD_VEHICLE) {
-            plan = plan.without(key);
+        for (String key : before.files().tree("plan").entries().keySet()) {
+            plan = MOVES.contains(key) ? plan : plan.without(key);
         }
         plan = plan.with("job", head(Trees.map(plan.get("job"))));
         plan = each(plan, "items", this::item);
@@ -88,7 +92,7 @@ final class NewPlan {
     private MapTree head(MapTree head) {
         MapTree moved = Trees.without(head, "tag", "date", "prepared-by");
         Shown<Double> booked = choices.decided().bookedSeconds();
-        return booked.isGiven() ? moved.with("booked", Trees.word(Math.round(booked.orElse(0.0)) + " s")) : moved;
+        return booked.isGiven() ? moved.with("booked", Trees.word(Units.print(booked.orElse(0.0), Dimension.TIME))) : moved;
     }
 
     // items
@@ -120,6 +124,7 @@ final class NewPlan {
         }
         MapTree moved = copied(entry, "structure", there.ground().structure(), place(there.id(), "ground", "structure"));
         moved = copied(moved, "fastener", there.ground().fastener(), place(there.id(), "ground", "fastener"));
+        moved = copied(moved, "body-return", there.ground().bodyReturnOhms(), place(there.id(), "ground", "body-return"));
         return copied(moved, "shares", there.ground().shares(), place(there.id(), "ground", "shares"));
     }
 
@@ -272,6 +277,20 @@ final class NewPlan {
             }
         }
         return less;
+    }
+
+    /** With {@code unknown} wherever the old plan said something that nothing stands for now; names that only one of both has stay as they are. */
+    static MapTree withUnknowns(MapTree was, MapTree is, int depth) {
+        MapTree filled = is;
+        for (Entry entry : was.entries().values()) {
+            Tree now = is.get(entry.key());
+            if (now == null && !RENAMED.contains(entry.key()) && !entry.key().equals("part")) {
+                filled = filled.with(entry.key(), Trees.word(Trees.UNKNOWN));
+            } else if (entry.value() instanceof MapTree before && now instanceof MapTree after && !(depth == 0 && RENAMED.contains(entry.key()))) {
+                filled = filled.with(entry.key(), withUnknowns(before, after, depth + 1));
+            }
+        }
+        return filled;
     }
 
     /** The plan as it is written: of what does not carry over only its kind is left, and where it would go. */

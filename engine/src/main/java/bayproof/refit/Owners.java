@@ -47,6 +47,7 @@ final class Owners {
             case "outputs" -> channels(keys[1]);
             case "spaces" -> enclosures(keys[1]);
             case "routes" -> along(keys[1]);
+            case "job" -> List.of(JOB + " booking");
             default -> OF_WHO_ASKS.contains(keys[0]) ? List.of() : List.of(JOB + " " + keys[0]);
         };
     }

@@ -68,10 +68,19 @@ public record Refit(Evaluation before, Evaluation after, Choices choices, Counte
         return count(Fate.NOT) + count(Fate.OPEN) > 0;
     }
 
-    /** The plan for the new vehicle as it is kept: of items that do not carry over only their kind is left. */
-    public MapTree plan() {
+    /**
+     * The plan for the new vehicle as it is kept: of items that do not carry over only their kind is left, and what nobody knows says so.
+     *
+     * @param vehicle name of the new sheet, seen from the plan
+     * @param parts   names of the parts books, seen from the plan
+     * @param limits  name of the shop's limits, seen from the plan; null where the old plan names none
+     */
+    public MapTree plan(String vehicle, List<String> parts, String limits) {
         Set<String> lost = new TreeSet<>();
         of(Fate.NOT).stream().filter(row -> before.job().items().containsKey(row.id()) && !row.kind().equals("mount")).forEach(row -> lost.add(row.id()));
-        return NewPlan.kindsOnly(after.files().tree("plan"), after.job(), lost);
+        MapTree plan = NewPlan.kindsOnly(after.files().tree("plan"), after.job(), lost);
+        plan = plan.with("vehicle", Trees.word(vehicle)).with("parts", Trees.list(parts));
+        plan = limits == null ? plan.without("limits") : plan.with("limits", Trees.word(limits));
+        return NewPlan.withUnknowns(before.files().tree("plan"), plan, 0);
     }
 }

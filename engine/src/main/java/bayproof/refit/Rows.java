@@ -19,6 +19,10 @@ import java.util.TreeSet;
 
 /** Puts every thing of the old job into one row, with the facts and verdicts that decide what becomes of it. */
 final class Rows {
+    /** What the new sheet may say of a place, by the key of an item that it answers. */
+    private static final Map<String, String> AT_PLACE = Map.of("clearance", "clearance", "mount.free-depth", "free-depth", "mount.behind", "behind",
+            "mount.seen-by", "seen-by", "structure", "ground.structure", "fastener", "ground.fastener", "shares", "ground.shares", "body-return", "ground.body-return");
+
     private final Evaluation before;
     private final Evaluation after;
     private final Facts facts;
@@ -56,8 +60,8 @@ final class Rows {
         Set<String> things = new TreeSet<>(reasons.keySet());
         things.forEach(key -> facts.of(key).forEach(reason -> reasons.get(key).add(reason)));
         after.judgment().of(Outcome.BROKEN).forEach(this::broken);
-        after.judgment().of(Outcome.UNSHOWN).stream().filter(verdict -> verdict.rule().gate().compareTo(Gate.BEFORE_TEARDOWN) <= 0).forEach(this::unshown);
-        before.judgment().verdicts().forEach(verdict -> owners.of(verdict.subject(), verdict.rule().id()).stream().filter(key -> key.startsWith(Owners.JOB))
+        after.judgment().of(Outcome.UNSHOWN).stream().filter(Rows::isDue).forEach(this::unshown);
+        before.judgment().verdicts().stream().filter(Rows::isDue).forEach(verdict -> owners.of(verdict.subject(), verdict.rule().id()).stream().filter(key -> key.startsWith(Owners.JOB))
                 .forEach(key -> reasons.computeIfAbsent(key, any -> new ArrayList<>())));
         List<Row> rows = new ArrayList<>();
         reasons.forEach((key, some) -> {
@@ -68,6 +72,11 @@ final class Rows {
         });
         rows.sort(Comparator.comparingInt(row -> Row.KINDS.indexOf(row.kind())));
         return List.copyOf(rows);
+    }
+
+    /** Whether a verdict is due before a vehicle is opened. What is due later is found out on the open vehicle. */
+    static boolean isDue(Verdict verdict) {
+        return verdict.rule().gate().compareTo(Gate.BEFORE_TEARDOWN) <= 0;
     }
 
     private void begin(String kind, String id) {
@@ -96,12 +105,37 @@ final class Rows {
     }
 
     private void unshown(Verdict verdict) {
-        for (Need need : Questions.needs(verdict, limits)) {
+        for (Need need : needs(verdict)) {
             List<String> rows = owners.of(need.path(), "");
             if (rows.isEmpty()) {
                 rows = owners.of(verdict.subject(), verdict.rule().id());
             }
-            (rows.isEmpty() ? List.of(Owners.JOB + " vehicle") : rows).forEach(row -> add(row, Reason.missing(verdict.rule().id(), need)));
+            Need asked = atItsPlace(need);
+            (rows.isEmpty() ? List.of(Owners.JOB + " vehicle") : rows).forEach(row -> add(row, Reason.missing(verdict.rule().id(), asked)));
         }
+    }
+
+    /** What a verdict waits for. What it took from a window in the old vehicle as well, where it held, decides nothing here. */
+    private List<Need> needs(Verdict verdict) {
+        List<Need> all = Questions.needs(verdict, limits);
+        if (!verdict.needs().isEmpty()) {
+            return all;
+        }
+        Set<String> assumed = new TreeSet<>();
+        before.judgment().verdicts().stream().filter(one -> one.rule().id().equals(verdict.rule().id()) && facts.renamed(one.subject()).equals(verdict.subject()))
+                .forEach(one -> one.windows().forEach(window -> assumed.add(window.limit())));
+        List<Need> some = verdict.windows().stream().filter(window -> !assumed.contains(window.limit())).flatMap(window -> window.paths().stream()
+                .map(path -> new Need(path, limits.named(window.limit()).says(), verdict.at()))).toList();
+        return some.isEmpty() ? all : some;
+    }
+
+    /** The same where the new sheet would say it: one look at a place answers for everything that is mounted there. */
+    private Need atItsPlace(Need need) {
+        String[] keys = need.path().split("\\.");
+        Item item = keys.length > 2 && keys[0].equals("items") ? after.job().items().get(keys[1]) : null;
+        String place = item == null ? null : item.place().orElse(null);
+        String key = String.join(".", List.of(keys).subList(Math.min(2, keys.length), keys.length));
+        String there = AT_PLACE.get(key);
+        return place == null || there == null ? need : new Need("places." + place + "." + there, need.ask(), need.at());
     }
 }

@@ -67,7 +67,7 @@ final class RunFacts {
         if (left < -same) {
             reasons.add(Reason.fact(Fate.NOT, "routes", "its way is " + metres(way) + " and the cable " + metres(cable.orElse(0.0)) + ": " + metres(-left) + " too short",
                     "a new cable" + before.size().map(size -> " of " + size).orElse("") + " for a way of " + metres(way)));
-        } else if (left > same) {
+        } else if (left > old.limits().named("refit-length-left").value()) {
             reasons.add(Reason.fact(Fate.CHANGED, "routes", "shorten by " + metres(left) + ": its way is " + metres(way) + " and the cable " + metres(cable.orElse(0.0)), null));
         }
     }

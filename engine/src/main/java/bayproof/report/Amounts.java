@@ -32,12 +32,12 @@ public final class Amounts {
         return Units.print(si, Dimension.ofSymbol(unit));
     }
 
-    static String print(Verdict.Measured measured) {
+    public static String print(Verdict.Measured measured) {
         return measured.word() != null ? Sizes.bothWays(measured.word()) : print(measured.number(), measured.unit());
     }
 
     /** The figure that has to be met, such as "at most 178 mm"; a list of words for a limit on words. */
-    static String bound(Verdict.Bounded bounded) {
+    public static String bound(Verdict.Bounded bounded) {
         Limit limit = bounded.limit();
         return switch (bounded.sense()) {
             case "at-most" -> "at most " + print(bounded.value(), limit.unit());

@@ -33,7 +33,7 @@ public enum Body {
     }
 
     /** Where a zone of a kind is reached. */
-    static Body ofZone(String kind) {
+    public static Body ofZone(String kind) {
         return switch (kind) {
             case "engine-bay" -> HOOD;
             case "dash" -> RADIO;

@@ -5,10 +5,11 @@ import bayproof.read.Tree.Entry;
 import bayproof.read.Tree.ListTree;
 import bayproof.read.Tree.MapTree;
 import bayproof.read.Tree.ScalarTree;
+import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
-/** A vehicle sheet as text. */
+/** A file as text that was made and not read. */
 public final class SheetText {
     private static final Pattern PLAIN = Pattern.compile("[A-Za-z0-9][A-Za-z0-9 ./%°-]*");
 
@@ -17,9 +18,24 @@ public final class SheetText {
 
     /** The text of a sheet; groups that hold only values stand on one line. */
     public static String of(MapTree sheet, String vehicle) {
-        StringBuilder text = new StringBuilder("# Vehicle sheet of ").append(vehicle.replaceAll("\\p{Cntrl}", " "))
-                .append(", from its survey form. What nobody filled in says unknown.\n");
-        sheet.entries().values().forEach(entry -> entry(text, entry, ""));
+        return of("Vehicle sheet of " + vehicle + ", from its survey form. What nobody filled in says unknown.", sheet, List.of());
+    }
+
+    /**
+     * The text of any file, below a comment.
+     *
+     * @param wide groups whose entries stand on one line each, however much they hold
+     */
+    public static String of(String comment, MapTree file, List<String> wide) {
+        StringBuilder text = new StringBuilder("# ").append(comment.replaceAll("\\p{Cntrl}", " ")).append('\n');
+        for (Entry entry : file.entries().values()) {
+            if (wide.contains(entry.key()) && entry.value() instanceof MapTree map && !map.entries().isEmpty()) {
+                text.append(entry.key()).append(":\n");
+                map.entries().values().forEach(one -> text.append("  ").append(one.key()).append(": ").append(inline(one.value())).append('\n'));
+            } else {
+                entry(text, entry, "");
+            }
+        }
         return text.toString();
     }
 

@@ -62,9 +62,9 @@ record CaseFile(Path path, String rule, Map<String, String> lacks, List<Case> ca
         }
     }
 
-    /** Whether a folder holds cases, and not a whole job. */
+    /** Whether a folder holds cases, and not a whole job or a vehicle that one moves into. */
     static boolean isTopic(Path folder) {
-        return Files.isDirectory(folder) && !Files.exists(folder.resolve("plan.yaml"));
+        return Files.isDirectory(folder) && !Files.exists(folder.resolve("plan.yaml")) && !Files.exists(folder.resolve("vehicle.yaml"));
     }
 
     static CaseFile read(Path path) {
