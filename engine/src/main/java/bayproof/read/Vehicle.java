@@ -123,14 +123,14 @@ public record Vehicle(@Field(key = "title", says = "what vehicle this is") Shown
 
     /** A point in a zone, with what a thing mounted there meets. */
     public record Place(String id, String path, At at, @Field(key = "zone", says = "zone of the place") Shown<String> zone,
+                        @Inline Seen seen,
                         @Field(key = "clearance", says = "free space over what is mounted at this place", in = Dimension.LENGTH, zero = true)
                         Shown<Double> clearanceMetres,
                         @Field(key = "free-depth", says = "clear depth behind the panel of this place", in = Dimension.LENGTH, zero = true)
                         Shown<Double> freeDepthMetres,
                         @Field(key = "behind", says = "what lies behind the panel of this place; nothing is []") Shown<List<String>> behind,
                         @Field(key = "seen-by", says = "who looked behind the panel of this place, and how") Shown<String> seenBy,
-                        @Field(key = "ground", says = "the ground point at this place") GroundSite ground,
-                        @Inline Seen seen) {
+                        @Field(key = "ground", says = "the ground point at this place") GroundSite ground) {
     }
 
     /** What a ground point would be fastened to at a place. */

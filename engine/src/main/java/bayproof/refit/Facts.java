@@ -58,7 +58,8 @@ final class Facts {
         return mount != null && (mount.fastener().isGiven() || mount.fasteners().isGiven() || mount.thread().isGiven());
     }
 
-    private static Mount mount(Item item) {
+    /** How an item is held; null for kinds that are held by what they belong to. */
+    static Mount mount(Item item) {
         return item instanceof Item.Powered powered ? powered.fitting().mount() : item instanceof Item.Converter converter ? converter.fitting().mount()
                 : item instanceof Item.FuseBlock block ? block.fitting().mount() : item instanceof Item.Battery battery ? battery.fitting().mount()
                 : item instanceof Item.Enclosure box ? box.fitting().mount() : null;

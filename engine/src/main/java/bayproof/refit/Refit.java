@@ -20,8 +20,9 @@ import java.util.TreeSet;
  * @param counterparts what stands in the new vehicle for each thing of the old one
  * @param rows         every thing of the old job with what becomes of it
  * @param levels       the new source of sound against the old one
+ * @param moved        verdicts that the new vehicle changes
  */
-public record Refit(Evaluation before, Evaluation after, Choices choices, Counterparts counterparts, List<Row> rows, LevelShift levels) {
+public record Refit(Evaluation before, Evaluation after, Choices choices, Counterparts counterparts, List<Row> rows, LevelShift levels, Moved moved) {
     public Refit {
         rows = List.copyOf(rows);
     }
@@ -51,7 +52,21 @@ public record Refit(Evaluation before, Evaluation after, Choices choices, Counte
         Evaluation after = Evaluation.of(emptied(before.files(), vehicle).with("plan", plan));
         LevelShift levels = LevelShift.of(before.job(), bare, counterparts);
         Facts facts = new Facts(before, after.job(), counterparts, ways, choices.decided(), levels);
-        return new Refit(before, after, choices, counterparts, new Rows(before, after, counterparts, facts).all(), levels);
+        return new Refit(before, after, choices, counterparts, new Rows(before, after, counterparts, facts).all(), levels, Moved.of(before, after, facts));
+    }
+
+    /** What to have in hand before the old vehicle is opened. */
+    public List<Provision> provisions() {
+        return Provision.of(this);
+    }
+
+    /** What cannot be undone in the new vehicle. */
+    public Lasting lasting() {
+        return Lasting.of(after.job());
+    }
+
+    public RefitHours hours() {
+        return RefitHours.of(this);
     }
 
     /** How many rows fare so. */

@@ -79,6 +79,11 @@ final class Rows {
         return verdict.rule().gate().compareTo(Gate.BEFORE_TEARDOWN) <= 0;
     }
 
+    /** Whether a verdict counts here: what is broken always does, what is not shown only while it is due. */
+    static boolean counts(Verdict verdict) {
+        return verdict.outcome() == Outcome.BROKEN || verdict.outcome() == Outcome.UNSHOWN && isDue(verdict);
+    }
+
     private void begin(String kind, String id) {
         reasons.put(kind + " " + id, new ArrayList<>());
     }

@@ -41,7 +41,7 @@ final class RuleFiles {
 
     private static boolean isInJob(Path root, Path file) {
         for (Path folder = file.getParent(); folder.startsWith(root); folder = folder.getParent()) {
-            if (Files.exists(folder.resolve("plan.yaml"))) {
+            if (Files.exists(folder.resolve("plan.yaml")) || Files.exists(folder.resolve("vehicle.yaml"))) {
                 return true;
             }
         }

@@ -156,6 +156,10 @@ public final class RefitPage {
     private List<Page> pages() {
         List<Page> pages = new ArrayList<>();
         pages.add(new Page("1 WHAT BECOMES OF EACH THING", table()));
+        pages.add(new BeforePage(refit, asks).page());
+        pages.add(new MovedPage(refit).page());
+        pages.add(new LevelPage(refit).page());
+        pages.add(new HoursPage(refit).page());
         return pages;
     }
 
