@@ -65,6 +65,7 @@ public final class Main {
                 case REVIEW -> Review.run(order);
                 case SHEET -> BenchSheet.run(order);
                 case WHY -> Why.run(order);
+                case FIGURE -> ByHand.run(order);
                 case NEW -> New.run(order);
                 case COMPLETION -> Completion.run(order);
             };

@@ -42,12 +42,14 @@ class ArchitectureTest {
             Map.entry("facts", Set.of("vocabulary", "demand", "units", "read", "graph", "solve")),
             Map.entry("judge", Set.of("vocabulary", "demand", "units", "facts")),
             Map.entry("review", Set.of("vocabulary", "demand", "units", "read", "facts", "judge")),
+            // A figure asked by hand takes the solver's functions and the rules, and no job.
+            Map.entry("figure", Set.of("vocabulary", "demand", "units", "solve", "read", "judge")),
             Map.entry("worksheet", Set.of("vocabulary", "demand", "units", "solve", "read", "graph", "facts", "judge", "review")),
             Map.entry("splice", Set.of("vocabulary", "read", "review")),
             // A form is read back by the marks it is printed with.
-            Map.entry("report", Set.of("vocabulary", "demand", "units", "read", "facts", "judge", "review", "worksheet", "splice")),
+            Map.entry("report", Set.of("vocabulary", "demand", "units", "read", "facts", "judge", "review", "figure", "worksheet", "splice")),
             Map.entry("start", Set.of("vocabulary", "read")),
-            Map.entry("command", Set.of("vocabulary", "demand", "units", "read", "facts", "judge", "review", "worksheet", "splice", "report",
+            Map.entry("command", Set.of("vocabulary", "demand", "units", "read", "facts", "judge", "review", "figure", "worksheet", "splice", "report",
                     "start"))));
 
     @Test
