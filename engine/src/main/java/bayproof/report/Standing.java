@@ -97,7 +97,7 @@ public final class Standing {
     }
 
     /** Broken or unshown, at or above the threshold. */
-    boolean counts(Verdict verdict) {
+    public boolean counts(Verdict verdict) {
         return verdict.outcome() != Outcome.HOLDS && verdict.weight().atLeast(threshold);
     }
 
@@ -106,11 +106,11 @@ public final class Standing {
         return due.stream().filter(this::counts).map(verdict -> verdict.rule().gate()).min(Comparator.naturalOrder()).orElse(null);
     }
 
-    Evaluation evaluation() {
+    public Evaluation evaluation() {
         return evaluation;
     }
 
-    Gate gate() {
+    public Gate gate() {
         return gate;
     }
 
@@ -119,11 +119,11 @@ public final class Standing {
     }
 
     /** All verdicts that are due, heaviest first. */
-    List<Verdict> due() {
+    public List<Verdict> due() {
         return due;
     }
 
-    List<Verdict> due(Outcome outcome) {
+    public List<Verdict> due(Outcome outcome) {
         return due.stream().filter(verdict -> verdict.outcome() == outcome).toList();
     }
 
@@ -136,12 +136,12 @@ public final class Standing {
         return notApplicable;
     }
 
-    int broken(Weight weight) {
+    public int broken(Weight weight) {
         return (int) due.stream().filter(verdict -> verdict.outcome() == Outcome.BROKEN && verdict.weight() == weight).count();
     }
 
     /** How to put a broken verdict right; null where nobody knows a way. */
-    Remedy remedy(Verdict verdict) {
+    public Remedy remedy(Verdict verdict) {
         return remedies.get(verdict.key());
     }
 
@@ -155,12 +155,12 @@ public final class Standing {
     }
 
     /** Open questions of what is due. */
-    Questions questions() {
+    public Questions questions() {
         return questions;
     }
 
     /** Values taken from windows by what is due, by name of the limit. */
-    List<Carried> assumed() {
+    public List<Carried> assumed() {
         Map<String, Window> windows = new TreeMap<>();
         Map<String, List<Verdict>> carries = new TreeMap<>();
         for (Verdict verdict : due) {
