@@ -19,6 +19,7 @@ enum Command {
                     new Option("--item", "ID", "Show what concerns this item, its runs, speaker wiring and pins only; may stand several times.", Use.MANY),
                     new Option("--zone", "ID", "Show what lies in or passes this zone only; may stand several times.", Use.MANY),
                     new Option("--since", "OTHER", "Another plan, such as the one before a change: show which verdicts moved, and why."),
+                    Option.TODAY,
                     new Option("--ask", "all", "Print the questions as a form to fill in, at most 25 of them, or all; --as=csv prints a table.", Use.BARE),
                     new Option("--as", "FORM", "text (where none is named) or json; of a form text (Markdown) or csv."),
                     Option.UNITS,

@@ -3,9 +3,11 @@ package bayproof.report;
 import bayproof.demand.Limit;
 import bayproof.demand.Outcome;
 import bayproof.facts.Numbers;
+import bayproof.judge.Card;
 import bayproof.judge.Judgment;
 import bayproof.judge.Verdict;
 import bayproof.read.Plan;
+import bayproof.read.Waiver;
 import bayproof.review.Change;
 import bayproof.review.Focus;
 import bayproof.review.Move;
@@ -122,7 +124,7 @@ public final class JsonReview {
         }
         json.writeNumberField("not-applicable", standing.whole().notApplicable().size());
         json.writeNumberField("due-later", standing.whole().later().size());
-        json.writeNumberField("waived", 0);
+        json.writeNumberField("waived", standing.whole().waived().size());
         json.writeEndObject();
     }
 
@@ -168,6 +170,24 @@ public final class JsonReview {
         }
         at(verdict.at());
         strings("sources", Card.of(verdict.rule()).sources());
+        waived(verdict);
+        json.writeEndObject();
+    }
+
+    /** Who accepted it stands there by role: initials are a person's. */
+    private void waived(Verdict verdict) throws IOException {
+        Waiver waiver = standing.waiver(verdict);
+        if (waiver == null) {
+            return;
+        }
+        json.writeObjectFieldStart("waived");
+        json.writeStringField("waiver", waiver.id());
+        optional("by", waiver.by().role());
+        optional("second", waiver.second().role());
+        optional("reason", waiver.reason());
+        optional("date", waiver.date());
+        optional("until", waiver.until());
+        optional("measured-by", waiver.measuredBy());
         json.writeEndObject();
     }
 
