@@ -221,7 +221,8 @@ final class Review {
         }
     }
 
-    private static <T> T word(String option, String given, T[] values, Function<T, String> name) throws WrongUse {
+    /** One of the values an option takes, by its word. */
+    static <T> T word(String option, String given, T[] values, Function<T, String> name) throws WrongUse {
         List<String> known = Arrays.stream(values).map(name).toList();
         return values[known.indexOf(oneOf(option, given, known))];
     }

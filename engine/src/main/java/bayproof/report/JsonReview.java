@@ -104,14 +104,14 @@ public final class JsonReview {
     private void job(String plan) throws IOException {
         Plan.Head head = standing.evaluation().job().plan().job();
         json.writeObjectFieldStart("job");
-        optional("tag", head.tag());
-        optional("title", head.title());
-        optional("date", head.date());
+        optional(json, "tag", head.tag());
+        optional(json, "title", head.title());
+        optional(json, "date", head.date());
         json.writeStringField("plan", places.fileAsGiven(new At(plan, 1, 1)));
         json.writeEndObject();
     }
 
-    private void optional(String name, Shown<String> value) throws IOException {
+    private static void optional(JsonGenerator json, String name, Shown<String> value) throws IOException {
         if (value.isGiven()) {
             json.writeStringField(name, value.orElse(""));
         }
@@ -170,24 +170,23 @@ public final class JsonReview {
         }
         at(verdict.at());
         strings("sources", Card.of(verdict.rule()).sources());
-        waived(verdict);
+        waived(json, standing.waiver(verdict));
         json.writeEndObject();
     }
 
     /** Who accepted it stands there by role: initials are a person's. */
-    private void waived(Verdict verdict) throws IOException {
-        Waiver waiver = standing.waiver(verdict);
+    static void waived(JsonGenerator json, Waiver waiver) throws IOException {
         if (waiver == null) {
             return;
         }
         json.writeObjectFieldStart("waived");
         json.writeStringField("waiver", waiver.id());
-        optional("by", waiver.by().role());
-        optional("second", waiver.second().role());
-        optional("reason", waiver.reason());
-        optional("date", waiver.date());
-        optional("until", waiver.until());
-        optional("measured-by", waiver.measuredBy());
+        optional(json, "by", waiver.by().role());
+        optional(json, "second", waiver.second().role());
+        optional(json, "reason", waiver.reason());
+        optional(json, "date", waiver.date());
+        optional(json, "until", waiver.until());
+        optional(json, "measured-by", waiver.measuredBy());
         json.writeEndObject();
     }
 

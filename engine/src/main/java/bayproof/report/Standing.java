@@ -99,19 +99,19 @@ public final class Standing {
     }
 
     /** Broken or unshown, at or above the threshold, and not waived. */
-    boolean counts(Verdict verdict) {
+    public boolean counts(Verdict verdict) {
         return verdict.outcome() != Outcome.HOLDS && verdict.weight().atLeast(threshold) && waiver(verdict) == null;
     }
 
     /** The waiver that accepts a verdict at this gate; null where none does. */
-    Waiver waiver(Verdict verdict) {
+    public Waiver waiver(Verdict verdict) {
         Waiver waiver = evaluation.waivers().get(verdict.key());
         Gate ends = waiver == null ? null : Waivers.lastsTo(waiver);
         return ends == null || gate.compareTo(ends) < 0 ? waiver : null;
     }
 
     /** What is due and waived, heaviest first. */
-    List<Verdict> waived() {
+    public List<Verdict> waived() {
         return due.stream().filter(verdict -> waiver(verdict) != null).toList();
     }
 
@@ -120,11 +120,11 @@ public final class Standing {
         return due.stream().filter(this::counts).map(verdict -> verdict.rule().gate()).min(Comparator.naturalOrder()).orElse(null);
     }
 
-    Evaluation evaluation() {
+    public Evaluation evaluation() {
         return evaluation;
     }
 
-    Gate gate() {
+    public Gate gate() {
         return gate;
     }
 
@@ -133,11 +133,11 @@ public final class Standing {
     }
 
     /** All verdicts that are due, heaviest first. */
-    List<Verdict> due() {
+    public List<Verdict> due() {
         return due;
     }
 
-    List<Verdict> due(Outcome outcome) {
+    public List<Verdict> due(Outcome outcome) {
         return due.stream().filter(verdict -> verdict.outcome() == outcome).toList();
     }
 
@@ -150,12 +150,12 @@ public final class Standing {
         return notApplicable;
     }
 
-    int broken(Weight weight) {
+    public int broken(Weight weight) {
         return (int) due.stream().filter(verdict -> verdict.outcome() == Outcome.BROKEN && verdict.weight() == weight && waiver(verdict) == null).count();
     }
 
     /** How to put a broken verdict right; null where nobody knows a way. */
-    Remedy remedy(Verdict verdict) {
+    public Remedy remedy(Verdict verdict) {
         return remedies.get(verdict.key());
     }
 
@@ -169,12 +169,12 @@ public final class Standing {
     }
 
     /** Open questions of what is due. */
-    Questions questions() {
+    public Questions questions() {
         return questions;
     }
 
     /** Values taken from windows by what is due, by name of the limit. */
-    List<Carried> assumed() {
+    public List<Carried> assumed() {
         Map<String, Window> windows = new TreeMap<>();
         Map<String, List<Verdict>> carries = new TreeMap<>();
         for (Verdict verdict : due) {

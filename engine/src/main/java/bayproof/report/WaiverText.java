@@ -14,7 +14,12 @@ final class WaiverText {
      * @param day a day whose year need not be said again
      */
     static String brief(Waiver waiver, String day) {
-        return text("by the " + waiver.by().role().orElse("") + lasting(waiver, day) + ": " + waiver.reason().orElse(""));
+        return who(waiver, day) + ": " + text(waiver.reason().orElse(""));
+    }
+
+    /** By whom and how long. */
+    static String who(Waiver waiver, String day) {
+        return text("by the " + waiver.by().role().orElse("") + lasting(waiver, day));
     }
 
     /** Everything that was decided. */

@@ -76,6 +76,15 @@ class WaiverTest {
     }
 
     @Test
+    void theHandoverSaysWhatItGoesWith() throws IOException {
+        String plan = job();
+        Reply reply = Main.run("handover", plan, "--today", "2026-11-30");
+        assertEquals(Reply.CLEAR, reply.status(), reply.out());
+        assertTrue(reply.out().startsWith("TAG T-1042  MAY GO - 1 accepted by the lead until 5 Dec.\n"), reply.out());
+        assertTrue(Main.run("handover", plan, "--today", "2026-12-06").out().contains("MAY NOT GO - Move the fuse"));
+    }
+
+    @Test
     void itsLastDayStillCountsAndTheNextOneDoesNot() throws IOException {
         String plan = job();
         assertEquals(Reply.CLEAR, on("2026-12-05", plan).status());
