@@ -8,6 +8,7 @@ import bayproof.figure.Figures;
 import bayproof.figure.Input;
 import bayproof.figure.NumberFigure;
 import bayproof.figure.RuleFigure;
+import bayproof.judge.Card;
 import bayproof.judge.RuleBase;
 import bayproof.judge.RuleInfo;
 import bayproof.judge.Verdict;
