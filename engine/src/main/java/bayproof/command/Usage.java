@@ -33,6 +33,7 @@ final class Usage {
                 "  bayproof review my-job/plan.yaml                what is wrong or still open",
                 "  bayproof review --help                          how to read the answer",
                 "  bayproof why                                    what the rules ask for",
+                "  bayproof handover my-job                        may the vehicle go back?",
                 "  bayproof completion --help                      words by the Tab key",
                 "",
                 "A plan of ten lines (battery, main fuse and its distance, cable size and",
@@ -117,10 +118,15 @@ final class Usage {
             case WHY -> "The question was answered.";
             case NEW -> "Written, listed or shown.";
             case COMPLETION -> "The script was printed.";
+            case HANDOVER -> "The vehicle may go; of a form: printed, or all answers go in.";
             case SHEET -> "Printed, and no STOP stands open. With --filled: every pin that the plan joins fits.";
         });
         if (command == Command.SHEET) {
             status.put(" " + Reply.COUNTS, "Printed, and a STOP stands open. With --filled: a pin does not fit, or one that the plan joins is not shown.");
+        }
+        if (command == Command.HANDOVER) {
+            status.put(" " + Reply.COUNTS, "It may not go yet: something that is due is broken or not shown, at or above the weight asked for. "
+                    + "Of a filled form some answers are wrong or have to be entered by hand.");
         }
         if (command == Command.REVIEW) {
             status.put(" " + Reply.COUNTS, "Something does: broken or not shown, of the gates judged, at or above the weight asked for. "
@@ -166,6 +172,12 @@ final class Usage {
                 "  bayproof sheet plan.yaml --pins --as=csv --to=form   a form to fill in",
                 "  bayproof sheet plan.yaml --pins --filled=form/pin-form.csv",
                 "  bayproof sheet plan.yaml --put-back"};
+            case HANDOVER -> new String[] {"",
+                "Examples:",
+                "  bayproof handover my-job                              may it go?",
+                "  bayproof handover my-job --gate=before-power",
+                "  bayproof handover my-job --ask > form.md              what is to be shown",
+                "  bayproof handover my-job --filled=form.md --write     read it back"};
             case WHY -> new String[] {"",
                 "Examples:",
                 "  bayproof why",
