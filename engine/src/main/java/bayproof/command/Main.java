@@ -67,6 +67,7 @@ public final class Main {
                 case HANDOVER -> Handover.run(order);
                 case REFIT -> RefitJob.run(order);
                 case WHY -> Why.run(order);
+                case FIGURE -> ByHand.run(order);
                 case NEW -> New.run(order);
                 case COMPLETION -> Completion.run(order);
             };

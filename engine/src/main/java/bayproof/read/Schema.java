@@ -52,6 +52,7 @@ final class Schema {
         all.put("limits", new Schema().limits());
         all.put("readings", new Schema().readings());
         all.put("choices", new Schema().choices());
+        all.put("waivers", new Schema().waivers());
         return Collections.unmodifiableMap(all);
     }
 
@@ -96,6 +97,13 @@ final class Schema {
         keys.putAll(keys(Choices.Decided.class));
         keys.put("known", described("what is already known of the new job, in the keys of a plan", map("type", List.of("object", "null"))));
         return file("choices", keys, List.of("bayproof", "kind"));
+    }
+
+    private Map<String, Object> waivers() {
+        Map<String, Object> keys = head("waivers");
+        keys.put("waivers", described("decisions to accept a verdict for a time", map("type", List.of("object", "null"),
+                "additionalProperties", reference(Waiver.class))));
+        return file("waivers", keys, List.of("bayproof", "kind"));
     }
 
     private Map<String, Object> limits() {

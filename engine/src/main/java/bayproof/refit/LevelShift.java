@@ -93,6 +93,11 @@ public record LevelShift(List<Channel> channels) {
         return largest;
     }
 
+    /** Volts that an output would give with its gain left as it is, where it was set to {@code target}. */
+    public Shown<Double> untouchedVolts(Shown<Double> target) {
+        return target.with(largestDecibels(), Levels::voltsAt);
+    }
+
     /** Why no setting holds any more; null where none breaks. */
     public String breaks() {
         return channels.stream().map(Channel::breaks).filter(why -> why != null).findFirst().orElse(null);

@@ -61,6 +61,7 @@ public final class HandoverJson {
         for (Weight weight : Weight.values()) {
             json.writeNumberField(weight.word(), standing.broken(weight));
         }
+        json.writeNumberField("waived", standing.waived().size());
         json.writeNumberField("unshown", standing.due(Outcome.UNSHOWN).size());
         json.writeNumberField("holds", standing.due(Outcome.HOLDS).size());
         json.writeEndObject();
@@ -81,6 +82,7 @@ public final class HandoverJson {
                 json.writeStringField("outcome", verdict.outcome() == Outcome.BROKEN ? "broken" : "unshown");
                 json.writeStringField("weight", verdict.weight().word());
                 json.writeStringField("because", Plain.text(verdict.because()));
+                JsonReview.waived(json, standing.waiver(verdict));
                 json.writeEndObject();
             }
         }

@@ -56,11 +56,25 @@ public final class HandoverPage {
         List<Verdict> against = standing.due().stream().filter(standing::counts).toList();
         String act = standing.gate() == Gate.HANDOVER ? "GO" : GateWords.loud(standing.gate());
         if (against.isEmpty()) {
-            int open = standing.due().size() - standing.due(Outcome.HOLDS).size();
-            return "MAY " + act + (open > 0 ? " - with " + Plain.count(open, "lighter check") + " open." : ".");
+            int waived = standing.waived().size();
+            int open = standing.due().size() - standing.due(Outcome.HOLDS).size() - waived;
+            List<String> on = new ArrayList<>();
+            if (open > 0) {
+                on.add("with " + Plain.count(open, "lighter check") + " open");
+            }
+            if (waived > 0) {
+                on.add(waivedShort());
+            }
+            return "MAY " + act + (on.isEmpty() ? "." : " - " + String.join(", ", on) + ".");
         }
         String more = against.size() == 1 ? "" : " And " + Plain.count(against.size() - 1, "check") + " more.";
-        return "MAY NOT " + act + " - " + why(against.get(0)) + more;
+        return "MAY NOT " + act + " - " + why(against.get(0)) + more + (standing.waived().isEmpty() ? "" : " " + Plain.capital(waivedShort()) + ".");
+    }
+
+    /** How much was accepted, by whom and how long. */
+    private String waivedShort() {
+        List<String> by = standing.waived().stream().map(verdict -> WaiverText.who(standing.waiver(verdict), RuleBaseDate.built().date())).distinct().toList();
+        return standing.waived().size() + " accepted " + by.get(0) + (by.size() == 1 ? "" : " and others");
     }
 
     private String why(Verdict verdict) {
@@ -78,6 +92,9 @@ public final class HandoverPage {
         add(head, "Broken", standing.broken(Weight.STOP) + " stop, " + standing.broken(Weight.FIX) + " fix, " + standing.broken(Weight.ADVISE) + " advise.");
         add(head, "Not shown", Plain.count(standing.questions().facts().size(), "fact") + ", and " + Plain.count(standing.due(Outcome.UNSHOWN).size(), "check")
                 + " waiting. " + Plain.count(standing.assumed().size(), "value") + " assumed.");
+        for (Verdict verdict : standing.waived()) {
+            add(head, "Accepted", verdict.rule().id() + " on " + verdict.subject() + ": " + WaiverText.whole(standing.waiver(verdict)));
+        }
         add(head, "Wishes", wishes());
         add(head, "Found things", found());
         return head;
@@ -121,7 +138,8 @@ public final class HandoverPage {
     private List<Block> against() {
         List<Block> blocks = new ArrayList<>();
         for (Verdict verdict : standing.due(Outcome.BROKEN)) {
-            blocks.add(new Block.Words(verdict.weight().name(), why(verdict) + " (" + verdict.subject() + ", " + places.line(verdict.at()) + ", "
+            String waived = standing.waiver(verdict) == null ? "" : "Accepted: ";
+            blocks.add(new Block.Words(verdict.weight().name(), waived + why(verdict) + " (" + verdict.subject() + ", " + places.line(verdict.at()) + ", "
                     + verdict.rule().id() + ")"));
         }
         List<OpenFact> facts = standing.questions().facts();

@@ -6,7 +6,6 @@ import bayproof.refit.Refit;
 import bayproof.report.worksheet.Block;
 import bayproof.report.worksheet.Page;
 import bayproof.report.worksheet.Say;
-import bayproof.solve.sound.Levels;
 import bayproof.units.Dimension;
 import bayproof.vocabulary.Shown;
 import java.util.ArrayList;
@@ -44,7 +43,7 @@ final class LevelPage {
             Shown<Double> target = setting.gain().targetVolts();
             if (target.isGiven()) {
                 boolean broken = levels.breaks() != null;
-                rows.add(List.of(setting.id(), Say.amount(target, Dimension.VOLTAGE), broken ? Block.BLANK : Say.amount(target.with(shift, Levels::voltsAt), Dimension.VOLTAGE),
+                rows.add(List.of(setting.id(), Say.amount(target, Dimension.VOLTAGE), broken ? Block.BLANK : Say.amount(levels.untouchedVolts(target), Dimension.VOLTAGE),
                         broken ? "tune anew" : shift.map(value -> decibels(Shown.of(-value))).orElse(Block.BLANK),
                         Say.amount(target, Dimension.VOLTAGE), Say.amount(setting.gain().toneHertz(), Dimension.FREQUENCY)));
             }
