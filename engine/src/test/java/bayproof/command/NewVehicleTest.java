@@ -72,7 +72,7 @@ class NewVehicleTest {
         assertEquals(0, reply.status(), reply.err());
         Path file = folder.resolve("blue-van.yaml");
         String sheet = Files.readString(file);
-        for (String line : List.of("seen-on: this-car\n", "cancels-noise: false", "microphones: none", "played-by: radio", "cargo-floor-nut: { zone: cargo, seen-on: this-car }",
+        for (String line : List.of("seen-on: this-car\n", "cancels-noise: false", "microphones: none", "played-by: radio", "cargo-floor-nut: { zone: cargo, seen-on: this-car",
                 "      seen-on: this-car", "quiet: { low-tone: 0.52 V, mid-tone: 0.50 V, high-tone: 0.48 V }", "loud: { low-tone: 4.1 V, mid-tone: 4 V, high-tone: unknown }",
                 "5: { function: speaker, color: white, output: front-left, seen-on: this-car }")) {
             assertTrue(sheet.contains(line.strip()), line + " in\n" + sheet);
