@@ -10,6 +10,7 @@ import bayproof.report.HandoverJson;
 import bayproof.report.HandoverPage;
 import bayproof.report.Standing;
 import bayproof.review.Evaluation;
+import bayproof.review.Timing;
 import java.util.List;
 
 /** Says whether a vehicle may go back: everything that is due up to a gate. */
@@ -28,7 +29,7 @@ final class HandoverJob {
         if (order.has("--ask")) {
             page = form.equals("csv") ? AskForm.csv(standing, plan, true) : AskForm.markdown(standing, plan, true);
         } else {
-            Delivery delivery = Delivery.of(standing.evaluation().job());
+            Delivery delivery = Delivery.of(standing.evaluation());
             page = switch (form) {
                 case "json" -> HandoverJson.of(standing, delivery);
                 case "markdown" -> new HandoverPage(standing, delivery, plan).markdown();
@@ -42,7 +43,7 @@ final class HandoverJob {
     private static Standing standing(Order order, String plan) throws WrongUse, UnusableInput {
         Gate gate = Review.word("--gate", order.word("--gate", Gate.HANDOVER.word()), Gate.values(), Gate::word);
         Weight threshold = Review.word("--at-least", order.word("--at-least", Weight.ADVISE.word()), Weight.values(), Weight::word);
-        Evaluation evaluation = Review.evaluate(plan, order.word("--limits", null));
+        Evaluation evaluation = Review.evaluate(plan, order.word("--limits", null), Review.today(order), new Timing());
         if (JobReader.isEmpty(evaluation.job())) {
             throw new WrongUse("There is nothing to hand over: " + plan + " names no item and no run.", "Write at least one.");
         }

@@ -77,19 +77,8 @@ final class DeliveryFacts {
         return comeback.then(yes -> yes ? value : Shown.of(otherwise));
     }
 
-    /** The visit that ends last: by its day, then by its place in the plan. */
-    static Visit last(Plan plan) {
-        Visit last = null;
-        for (Visit visit : plan.visits().values()) {
-            if (last == null || visit.date().orElse("").compareTo(last.date().orElse("")) >= 0) {
-                last = visit;
-            }
-        }
-        return last;
-    }
-
     private void unfinished(Consumer<Fact> facts) {
-        Visit last = last(plan);
+        Visit last = plan.lastVisit();
         Shown<List<String>> runs = last == null ? Shown.missing(new Need(VISITS, "the visit: its date, its reason and what is left unfinished", nowhere))
                 : last.unfinished();
         for (String id : runs.orElse(List.of())) {

@@ -13,6 +13,7 @@ public record Plan(@Field(key = "job", says = "the job") Head job,
                    @Field(key = "parts", says = "files of the parts books") Shown<List<String>> parts,
                    @Field(key = "readings", says = "file of the readings") Shown<String> readings,
                    @Field(key = "limits", says = "file of the shop limits") Shown<String> limits,
+                   @Field(key = "waivers", says = "file of the waivers") Shown<String> waivers,
                    @Field(key = "runs", says = "the planned runs") Map<String, Run> runs,
                    @Field(key = "speaker-wiring", says = "how voice coils hang on amplifier outputs") Map<String, Wiring> speakerWiring,
                    @Field(key = "settings", says = "what is set at outputs") Map<String, Setting> settings,
@@ -38,6 +39,17 @@ public record Plan(@Field(key = "job", says = "the job") Head job,
                    @Field(key = "shop-tools", says = "tools at hand") Shown<List<String>> shopTools,
                    @Field(key = "calibrated-until", says = "day until which the calibration of this tool holds, year-month-day")
                    Map<String, Shown<String>> calibratedUntil) {
+
+    /** The visit that ends last: by its day, then by its place in the plan; null where none is written. */
+    public Visit lastVisit() {
+        Visit last = null;
+        for (Visit visit : visits.values()) {
+            if (last == null || visit.date().orElse("").compareTo(last.date().orElse("")) >= 0) {
+                last = visit;
+            }
+        }
+        return last;
+    }
 
     /** One step of the work. */
     public record Step(String id, String path, At at,

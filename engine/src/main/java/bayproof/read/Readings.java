@@ -29,7 +29,7 @@ final class Readings {
                    @Field(key = "who", says = "who took the reading") Shown<String> who,
                    @Field(key = "when", says = "date and time of the reading") Shown<String> when,
                    @Field(key = "photo", says = "number or file of the photo that shows the reading") Shown<String> photo,
-                   @Field(key = "sha256", says = "SHA-256 of that photo's file, 64 hexadecimal digits") Shown<String> sha256,
+                   @Field(key = "photo-hash", says = "SHA-256 of that photo's file, 64 hexadecimal digits") Shown<String> photoHash,
                    String id, At at) {
         boolean counts() {
             return lacks().isEmpty();
@@ -65,8 +65,8 @@ final class Readings {
                 && until.text().matches(DAY) && reading.when().orElse("").compareTo(until.text() + AFTER_ANY_TIME) > 0) {
             lapsed.add(of);
         }
-        if (!reading.sha256().orElse("").isEmpty() && !reading.sha256().orElse("").matches(HASH)) {
-            problems.add(reading.sha256().atOr(reading.at()), "this is no SHA-256 hash.", "It has 64 hexadecimal digits; sha256sum prints it.");
+        if (!reading.photoHash().orElse("").isEmpty() && !reading.photoHash().orElse("").matches(HASH)) {
+            problems.add(reading.photoHash().atOr(reading.at()), "this is no SHA-256 hash.", "It has 64 hexadecimal digits; sha256sum prints it.");
         }
         if (!of.isEmpty() && byPath.putIfAbsent(of, reading) != null) {
             problems.add(reading.at(), "\"" + of + "\" has a second reading here.", "Keep the one that counts.");

@@ -36,7 +36,7 @@ public record Run(String id, String path, At at,
                   @Field(key = "tied-to", says = "what the run is tied to besides the body; nothing is none", words = {"none", "factory-harness",
                       "restraint-harness", "fuel-line", "brake-line", "steering"}) Shown<String> tiedTo,
                   @Field(key = "shield", says = "ends at which the shield is grounded; neither is []") Shown<List<String>> shield,
-                  @Field(key = "left", says = "how the run was left unfinished") Left left) {
+                  @Field(key = "unfinished", says = "how the run was left unfinished") Left left) {
 
     /** A run that is not finished when the vehicle leaves. */
     public record Left(@Field(key = "fuse", says = "whether its fuse is in or out", words = {"out", "in"}) Shown<String> fuse,

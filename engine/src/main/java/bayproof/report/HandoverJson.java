@@ -2,6 +2,7 @@ package bayproof.report;
 
 import bayproof.demand.Outcome;
 import bayproof.demand.Weight;
+import bayproof.handover.Built;
 import bayproof.handover.Delivery;
 import bayproof.judge.Verdict;
 import bayproof.read.Plan;
@@ -61,6 +62,7 @@ public final class HandoverJson {
         for (Weight weight : Weight.values()) {
             json.writeNumberField(weight.word(), standing.broken(weight));
         }
+        json.writeNumberField("waived", standing.waived().size());
         json.writeNumberField("unshown", standing.due(Outcome.UNSHOWN).size());
         json.writeNumberField("holds", standing.due(Outcome.HOLDS).size());
         json.writeEndObject();
@@ -68,7 +70,34 @@ public final class HandoverJson {
         open();
         wishes();
         found();
+        built();
+        unfinished();
         json.writeEndObject();
+    }
+
+    private void built() throws IOException {
+        json.writeArrayFieldStart("planned-and-built");
+        for (Built row : delivery.built()) {
+            json.writeStartObject();
+            json.writeStringField("what", Plain.text(row.what()));
+            json.writeStringField("planned", row.planned().isEmpty() ? null : Plain.text(row.planned()));
+            json.writeStringField("built", Plain.text(row.built()));
+            json.writeStringField("difference", row.difference().isEmpty() ? null : Plain.text(row.difference()));
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+    }
+
+    private void unfinished() throws IOException {
+        if (!delivery.unfinished().isGiven()) {
+            json.writeNullField("unfinished");
+            return;
+        }
+        json.writeArrayFieldStart("unfinished");
+        for (String run : delivery.unfinished().orElse(List.of())) {
+            json.writeString(run);
+        }
+        json.writeEndArray();
     }
 
     private void against() throws IOException {
@@ -81,6 +110,7 @@ public final class HandoverJson {
                 json.writeStringField("outcome", verdict.outcome() == Outcome.BROKEN ? "broken" : "unshown");
                 json.writeStringField("weight", verdict.weight().word());
                 json.writeStringField("because", Plain.text(verdict.because()));
+                JsonReview.waived(json, standing.waiver(verdict));
                 json.writeEndObject();
             }
         }

@@ -3,6 +3,7 @@ package bayproof.report;
 import bayproof.demand.Limit;
 import bayproof.demand.Limits;
 import bayproof.demand.Weight;
+import bayproof.judge.Card;
 import bayproof.judge.RuleInfo;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -51,6 +52,9 @@ public final class RulePages {
         if (card.caution() != null || rule.weight() == Weight.STOP) {
             page.blank();
             Cautions.print(page, card.caution() == null ? List.of() : List.of(card.caution()));
+        }
+        if (card.noWaiver() != null) {
+            page.blank().hanging("CANNOT BE WAIVED  ", 4, Plain.sentence(card.noWaiver()));
         }
         card.sections().forEach((heading, text) -> {
             page.blank().line(heading.toUpperCase(Locale.ROOT));

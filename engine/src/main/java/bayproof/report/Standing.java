@@ -6,11 +6,13 @@ import bayproof.demand.Outcome;
 import bayproof.demand.Weight;
 import bayproof.judge.Judgment;
 import bayproof.judge.Verdict;
+import bayproof.read.Waiver;
 import bayproof.review.Evaluation;
 import bayproof.review.Focus;
 import bayproof.review.Questions;
 import bayproof.review.Remedies;
 import bayproof.review.Remedy;
+import bayproof.review.Waivers;
 import bayproof.vocabulary.Need;
 import bayproof.vocabulary.Window;
 import java.util.ArrayList;
@@ -96,9 +98,21 @@ public final class Standing {
         return whole.due.stream().anyMatch(this::counts);
     }
 
-    /** Broken or unshown, at or above the threshold. */
+    /** Broken or unshown, at or above the threshold, and not waived. */
     public boolean counts(Verdict verdict) {
-        return verdict.outcome() != Outcome.HOLDS && verdict.weight().atLeast(threshold);
+        return verdict.outcome() != Outcome.HOLDS && verdict.weight().atLeast(threshold) && waiver(verdict) == null;
+    }
+
+    /** The waiver that accepts a verdict at this gate; null where none does. */
+    public Waiver waiver(Verdict verdict) {
+        Waiver waiver = evaluation.waivers().get(verdict.key());
+        Gate ends = waiver == null ? null : Waivers.lastsTo(waiver);
+        return ends == null || gate.compareTo(ends) < 0 ? waiver : null;
+    }
+
+    /** What is due and waived, heaviest first. */
+    public List<Verdict> waived() {
+        return due.stream().filter(verdict -> waiver(verdict) != null).toList();
     }
 
     /** The first gate, up to the one judged, at which something counts; null where nothing does. */
@@ -137,7 +151,7 @@ public final class Standing {
     }
 
     public int broken(Weight weight) {
-        return (int) due.stream().filter(verdict -> verdict.outcome() == Outcome.BROKEN && verdict.weight() == weight).count();
+        return (int) due.stream().filter(verdict -> verdict.outcome() == Outcome.BROKEN && verdict.weight() == weight && waiver(verdict) == null).count();
     }
 
     /** How to put a broken verdict right; null where nobody knows a way. */
