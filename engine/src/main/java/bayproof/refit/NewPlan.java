@@ -98,7 +98,7 @@ final class NewPlan {
     // items
 
     private MapTree item(String id, MapTree entry) {
-        MapTree moved = Trees.without(entry, "place", "space", "clearance", "body-return", "seen-on");
+        MapTree moved = Trees.without(entry, "place", "space", "clearance", "body-return", "seen-on", "under-load", "charging");
         Item item = old.items().get(id);
         Counterpart place = counterparts.place(item.place().orElse(""));
         Vehicle.Place there = place == null || !place.isFound() ? null : into.vehicle().places().get(place.found());
@@ -280,14 +280,14 @@ final class NewPlan {
     }
 
     /** With {@code unknown} wherever the old plan said something that nothing stands for now; names that only one of both has stay as they are. */
-    static MapTree withUnknowns(MapTree was, MapTree is, int depth) {
+    static MapTree withUnknowns(MapTree was, MapTree is) {
         MapTree filled = is;
         for (Entry entry : was.entries().values()) {
             Tree now = is.get(entry.key());
             if (now == null && !RENAMED.contains(entry.key()) && !entry.key().equals("part")) {
                 filled = filled.with(entry.key(), Trees.word(Trees.UNKNOWN));
-            } else if (entry.value() instanceof MapTree before && now instanceof MapTree after && !(depth == 0 && RENAMED.contains(entry.key()))) {
-                filled = filled.with(entry.key(), withUnknowns(before, after, depth + 1));
+            } else if (entry.value() instanceof MapTree before && now instanceof MapTree after && !RENAMED.contains(entry.key())) {
+                filled = filled.with(entry.key(), withUnknowns(before, after));
             }
         }
         return filled;

@@ -32,6 +32,9 @@ final class Owners {
     /** Rows that a subject or a missing value belongs to, by kind and name; empty where it belongs to whoever asks. */
     List<String> of(String path, String rule) {
         String[] keys = path.split("\\.");
+        if (path.equals("buses") && !counterparts.networks().isEmpty()) {
+            return counterparts.networks().keySet().stream().map(id -> "bus " + id).toList();
+        }
         if (keys.length == 1) {
             return OF_WHO_ASKS.contains(path) || List.of("runs", "items", "pins").contains(path) ? List.of() : List.of(JOB + " " + path);
         }

@@ -96,6 +96,6 @@ public record Refit(Evaluation before, Evaluation after, Choices choices, Counte
         MapTree plan = NewPlan.kindsOnly(after.files().tree("plan"), after.job(), lost);
         plan = plan.with("vehicle", Trees.word(vehicle)).with("parts", Trees.list(parts));
         plan = limits == null ? plan.without("limits") : plan.with("limits", Trees.word(limits));
-        return NewPlan.withUnknowns(before.files().tree("plan"), plan, 0);
+        return NewPlan.withUnknowns(before.files().tree("plan"), plan);
     }
 }

@@ -109,13 +109,16 @@ final class Rows {
         (rows.isEmpty() ? List.of(Owners.JOB + " vehicle") : rows).forEach(row -> add(row, reason));
     }
 
+    /** What is missing makes its own row open; a sum over the whole job, such as its supply, waits with it. */
     private void unshown(Verdict verdict) {
+        List<String> sums = owners.of(verdict.subject(), verdict.rule().id()).stream().filter(row -> row.startsWith(Owners.JOB + " ")).toList();
         for (Need need : needs(verdict)) {
             List<String> rows = owners.of(need.path(), "");
             if (rows.isEmpty()) {
                 rows = owners.of(verdict.subject(), verdict.rule().id());
             }
             Need asked = atItsPlace(need);
+            sums.forEach(row -> add(row, Reason.missing(verdict.rule().id(), asked)));
             (rows.isEmpty() ? List.of(Owners.JOB + " vehicle") : rows).forEach(row -> add(row, Reason.missing(verdict.rule().id(), asked)));
         }
     }

@@ -62,11 +62,11 @@ final class AskList {
         all.sort(Comparator.<Ask>comparingInt(ask -> -ask.rows().size()));
     }
 
-    /** The first two keys of a path, or the one that has no other: one look answers what stands below. */
+    /** The group that a value stands in, and of a group of names the named one: one look answers what stands below. */
     private static String thing(String path) {
         String[] keys = path.split("\\.");
-        return keys.length < 2 ? path : keys.length > 2 && (keys[0].equals("supply") || path.startsWith(CHOICES) || keys[0].equals("settings"))
-                ? keys[0] + "." + keys[1] + "." + keys[2] : keys[0] + "." + keys[1];
+        return keys.length <= 2 ? keys[0] : keys.length > 3 && keys[0].equals("supply") || path.startsWith(CHOICES) || keys[0].equals("settings")
+                ? keys[0] + "." + keys[1] + "." + keys[2] : keys[0].equals("supply") ? "supply" : keys[0] + "." + keys[1];
     }
 
     private Ask ask(String thing, List<Need> needs, Set<String> rows) {
