@@ -28,6 +28,7 @@ public record Plan(@Field(key = "job", says = "the job") Head job,
                    @Field(key = "signal-ground", says = "where the signal ground of the audio chain meets the body") Shown<String> signalGround,
                    @Field(key = "parked", says = "time the vehicle is to stand and still start", in = Dimension.TIME) Shown<Double> parkedSeconds,
                    @Field(key = "wishes", says = "what the customer wished") Map<String, Wish> wishes,
+                   @Field(key = "inspections", says = "looks at the work, each by the name of the rule it answers") Map<String, Inspection> inspections,
                    @Field(key = "shop-tools", says = "tools at hand") Shown<List<String>> shopTools,
                    @Field(key = "calibrated-until", says = "day until which the calibration of this tool holds, year-month-day")
                    Map<String, Shown<String>> calibratedUntil) {
