@@ -53,7 +53,8 @@ final class Answers {
         return new Reply(filling.left().isEmpty() ? Reply.CLEAR : Reply.COUNTS, page.text(), "");
     }
 
-    private static Path plan(String job) throws WrongUse {
+    /** The plan of a job that is named by its plan or its folder. */
+    static Path plan(String job) throws WrongUse {
         Path path = Review.path(job);
         Path plan = Files.isDirectory(path) ? path.resolve("plan.yaml") : Review.file(job);
         if (!Files.isRegularFile(plan)) {

@@ -19,6 +19,7 @@ enum Command {
                     new Option("--item", "ID", "Show what concerns this item, its runs, speaker wiring and pins only; may stand several times.", Use.MANY),
                     new Option("--zone", "ID", "Show what lies in or passes this zone only; may stand several times.", Use.MANY),
                     new Option("--since", "OTHER", "Another plan, such as the one before a change: show which verdicts moved, and why."),
+                    Option.TODAY,
                     new Option("--ask", "all", "Print the questions as a form to fill in, at most 25 of them, or all; --as=csv prints a table.", Use.BARE),
                     new Option("--as", "FORM", "text (where none is named) or json; of a form text (Markdown) or csv."),
                     Option.UNITS,
@@ -34,6 +35,17 @@ enum Command {
                     new Option("--as", "FORM", "text (where none is named), markdown, csv or json."),
                     new Option("--to", "FOLDER", "Write into this folder: with --as csv one file a table, with --as markdown the sheet and its fuse labels at true size."),
                     new Option("--limits", "FILE", "Shop limits to use in place of those the plan names."))),
+    HANDOVER("handover", "Says whether the vehicle may go back, and what stands against it.",
+            "JOB", false, "The job: its plan, or its folder when the plan is called plan.yaml.",
+            List.of(new Option("--gate", "GATE", "Judge everything up to this gate: before-order, before-teardown, before-power or handover (where none is named)."),
+                    new Option("--at-least", "WEIGHT", "Lightest weight that counts against it: advise (where none is named), fix or stop."),
+                    new Option("--ask", null, "Print what is still to be shown as a form to fill in; --as=csv prints a table."),
+                    new Option("--filled", "FORM", "A filled form, Markdown or CSV: show what it changes in the job's files."),
+                    new Option("--write", null, "Change them."),
+                    new Option("--as", "FORM", "text (where none is named), markdown or json; of a form text (Markdown) or csv."),
+                    new Option("--limits", "FILE", "Shop limits to use in place of those the plan names."),
+                    Option.TODAY,
+                    Option.UNITS)),
     WHY("why", "Explains the rules: all of them, one, one on a plan, or one limit.",
             "RULE", false, "The rule to explain; without one, all are listed by topic.",
             List.of(new Option("--in", "PLAN", "Show what the rule found in this plan: facts, numbers, verdicts."),
@@ -44,6 +56,12 @@ enum Command {
                             Use.BARE),
                     new Option("--coverage", null, "List what the trade demands, each with its rule, the reason why none judges it, or that it is still open."),
                     new Option("--limits", "FILE", "Shop limits to use in place of those the plan names."),
+                    Option.UNITS)),
+    FIGURE("figure", "Works out one number, or asks one rule, by hand.",
+            "NAME", false, "A number or a rule; without one, all that can be asked are listed with an example each.",
+            "NAME=VALUE", "What it is worked out from; without any, it says what it takes.",
+            List.of(new Option("--as", "FORM", "text (where none is named) or json, with every number unrounded."),
+                    new Option("--limits", "FILE", "Shop limits to use in place of the usual ones."),
                     Option.UNITS)),
     NEW("new", "Begins a job: a folder with plan, vehicle sheet and parts, or the sheet of a vehicle.",
             "FOLDER", false, "The folder to write; it must not be there yet.",
@@ -64,14 +82,22 @@ enum Command {
     private final String subject;
     private final boolean subjectNeeded;
     private final String subjectSays;
+    private final String further;
+    private final String furtherSays;
     private final List<Option> options;
 
     Command(String word, String says, String subject, boolean subjectNeeded, String subjectSays, List<Option> options) {
+        this(word, says, subject, subjectNeeded, subjectSays, null, null, options);
+    }
+
+    Command(String word, String says, String subject, boolean subjectNeeded, String subjectSays, String further, String furtherSays, List<Option> options) {
         this.word = word;
         this.says = says;
         this.subject = subject;
         this.subjectNeeded = subjectNeeded;
         this.subjectSays = subjectSays;
+        this.further = further;
+        this.furtherSays = furtherSays;
         this.options = options;
     }
 
@@ -95,6 +121,15 @@ enum Command {
 
     String subjectSays() {
         return subjectSays;
+    }
+
+    /** What further words without an option name stand for; null where none may stand there. */
+    String further() {
+        return further;
+    }
+
+    String furtherSays() {
+        return furtherSays;
     }
 
     List<Option> options() {

@@ -64,7 +64,9 @@ public final class Main {
             return switch (order.command()) {
                 case REVIEW -> Review.run(order);
                 case SHEET -> BenchSheet.run(order);
+                case HANDOVER -> Handover.run(order);
                 case WHY -> Why.run(order);
+                case FIGURE -> ByHand.run(order);
                 case NEW -> New.run(order);
                 case COMPLETION -> Completion.run(order);
             };

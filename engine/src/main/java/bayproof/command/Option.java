@@ -26,6 +26,9 @@ record Option(String name, String label, String says, Use use) {
     static final Option UNITS = new Option("--units", "SYSTEM", "Print lengths, volumes, masses, torques and temperatures in "
             + "metric (where none is named) or us units. Cable sizes show AWG and mm2 either way. JSON is always metric.");
 
+    /** For every command that judges waivers. */
+    static final Option TODAY = new Option("--today", "DAY", "Take this day, year-month-day, for today, so that waivers are judged the same again.");
+
     Option(String name, String label, String says) {
         this(name, label, says, Use.ONCE);
     }

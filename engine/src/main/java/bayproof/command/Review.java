@@ -25,6 +25,8 @@ import bayproof.review.Timing;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
@@ -35,7 +37,7 @@ import java.util.stream.Collectors;
 /** The command that judges a plan. */
 final class Review {
     private static final List<String> FORMS = List.of("text", "json", "csv");
-    private static final List<String> PLAN_ONLY = List.of("--gate", "--at-least", "--limits", "--all", "--topic", "--item", "--zone", "--since", "--ask");
+    private static final List<String> PLAN_ONLY = List.of("--gate", "--at-least", "--limits", "--all", "--topic", "--item", "--zone", "--since", "--ask", "--today");
     private static final List<String> COLORS = List.of("auto", "never", "always");
 
     private Review() {
@@ -57,7 +59,7 @@ final class Review {
         Timing timing = new Timing();
         Evaluation evaluation;
         try {
-            evaluation = evaluate(plan, limits, timing);
+            evaluation = evaluate(plan, limits, today(order), timing);
         } catch (UnusableInput e) {
             String kind = kind(plan);
             if (!Sheet.KINDS.contains(kind)) {
@@ -73,7 +75,7 @@ final class Review {
         String other = order.word("--since", null);
         Standing standing = Standing.of(evaluation, gate, threshold);
         timing.ended("remedies");
-        Since since = other == null ? null : Since.of(before(other, limits), evaluation);
+        Since since = other == null ? null : Since.of(before(other, limits, evaluation.today()), evaluation);
         if (focus != null) {
             standing = standing.narrowed(focus);
             since = since == null ? null : since.narrowed(focus);
@@ -128,8 +130,8 @@ final class Review {
     }
 
     /** The plan that this one is compared with. It may be of another vehicle, but it must be a plan with something in it. */
-    private static Evaluation before(String other, String limits) throws WrongUse, UnusableInput {
-        Evaluation before = evaluate(other, limits);
+    private static Evaluation before(String other, String limits, LocalDate today) throws WrongUse, UnusableInput {
+        Evaluation before = evaluate(other, limits, today, new Timing());
         if (JobReader.isEmpty(before.job())) {
             throw new WrongUse("There is nothing to compare with: " + other + " names no item and no run.", "Name the plan before the change.");
         }
@@ -163,14 +165,24 @@ final class Review {
 
     /** Reads and judges a plan named on the command line. */
     static Evaluation evaluate(String plan, String limits) throws WrongUse, UnusableInput {
-        return evaluate(plan, limits, new Timing());
+        return evaluate(plan, limits, LocalDate.now(), new Timing());
     }
 
-    private static Evaluation evaluate(String plan, String limits, Timing timing) throws WrongUse, UnusableInput {
+    static Evaluation evaluate(String plan, String limits, LocalDate today, Timing timing) throws WrongUse, UnusableInput {
         loadRules();
         JobFiles files = JobFiles.read(file(plan), limits == null ? null : file(limits));
         timing.ended("reading");
-        return Evaluation.of(files, timing);
+        return Evaluation.of(files, today, timing);
+    }
+
+    /** The day on which waivers are held against their last day: the one asked for, or today. */
+    static LocalDate today(Order order) throws WrongUse {
+        String day = order.word("--today", null);
+        try {
+            return day == null ? LocalDate.now() : LocalDate.parse(day);
+        } catch (DateTimeParseException e) {
+            throw new WrongUse("\"" + day + "\" is no day.", "Write year-month-day, such as --today 2026-11-20.");
+        }
     }
 
     /** Loads the rules while the files are read: each takes about as long as the other. */
@@ -209,7 +221,8 @@ final class Review {
         }
     }
 
-    private static <T> T word(String option, String given, T[] values, Function<T, String> name) throws WrongUse {
+    /** One of the values an option takes, by its word. */
+    static <T> T word(String option, String given, T[] values, Function<T, String> name) throws WrongUse {
         List<String> known = Arrays.stream(values).map(name).toList();
         return values[known.indexOf(oneOf(option, given, known))];
     }

@@ -33,6 +33,7 @@ final class Usage {
                 "  bayproof review my-job/plan.yaml                what is wrong or still open",
                 "  bayproof review --help                          how to read the answer",
                 "  bayproof why                                    what the rules ask for",
+                "  bayproof handover my-job                        may the vehicle go back?",
                 "  bayproof completion --help                      words by the Tab key",
                 "",
                 "A plan of ten lines (battery, main fuse and its distance, cable size and",
@@ -92,13 +93,17 @@ final class Usage {
                         : List.of(option.takesWord() ? line.matchedOptionValue(option.name(), "") : ""));
             }
         }
-        return new Order(command, line.matchedPositionalValue(0, (String) null), options);
+        return new Order(command, line.matchedPositionalValue(0, (String) null), line.matchedPositionalValue(1, List.<String>of()), options);
     }
 
     private static CommandSpec spec(Command command) {
         CommandSpec spec = spec(command.word(), command.says());
         spec.addPositional(PositionalParamSpec.builder().paramLabel(command.subject()).index("0").type(String.class)
                 .arity(command.subjectNeeded() ? "1" : "0..1").required(command.subjectNeeded()).description(command.subjectSays()).build());
+        if (command.further() != null) {
+            spec.addPositional(PositionalParamSpec.builder().paramLabel(command.further()).index("1..*").type(List.class).auxiliaryTypes(String.class).arity("0..*")
+                    .description(command.furtherSays()).build());
+        }
         for (Option option : command.options()) {
             OptionSpec.Builder builder = OptionSpec.builder(option.name()).description(option.says());
             if (option.many()) {
@@ -115,16 +120,25 @@ final class Usage {
         status.put(" " + Reply.CLEAR, switch (command) {
             case REVIEW -> "Nothing that is due counts against the plan.";
             case WHY -> "The question was answered.";
+            case FIGURE -> "Worked out or listed; a rule that was asked holds.";
             case NEW -> "Written, listed or shown.";
             case COMPLETION -> "The script was printed.";
+            case HANDOVER -> "The vehicle may go; of a form: printed, or all answers go in.";
             case SHEET -> "Printed, and no STOP stands open. With --filled: every pin that the plan joins fits.";
         });
         if (command == Command.SHEET) {
             status.put(" " + Reply.COUNTS, "Printed, and a STOP stands open. With --filled: a pin does not fit, or one that the plan joins is not shown.");
         }
+        if (command == Command.HANDOVER) {
+            status.put(" " + Reply.COUNTS, "It may not go yet: something that is due is broken or not shown, at or above the weight asked for. "
+                    + "Of a filled form some answers are wrong or have to be entered by hand.");
+        }
         if (command == Command.REVIEW) {
             status.put(" " + Reply.COUNTS, "Something does: broken or not shown, of the gates judged, at or above the weight asked for. "
                     + "Of a parts book or vehicle sheet alone: data is missing.");
+        }
+        if (command == Command.FIGURE) {
+            status.put(" " + Reply.COUNTS, "The rule that was asked is broken.");
         }
         if (command == Command.NEW) {
             status.put(" " + Reply.COUNTS, "Of a filled form some answers are wrong or have to be entered by hand; they are listed.");
@@ -167,6 +181,12 @@ final class Usage {
                 "  bayproof sheet plan.yaml --pins --filled=form/pin-form.csv",
                 "  bayproof sheet plan.yaml --looks --as=csv --to=form  a list to fill in",
                 "  bayproof sheet plan.yaml --put-back"};
+            case HANDOVER -> new String[] {"",
+                "Examples:",
+                "  bayproof handover my-job                              may it go?",
+                "  bayproof handover my-job --gate=before-power",
+                "  bayproof handover my-job --ask > form.md              what is to be shown",
+                "  bayproof handover my-job --filled=form.md --write     read it back"};
             case WHY -> new String[] {"",
                 "Examples:",
                 "  bayproof why",
@@ -176,6 +196,20 @@ final class Usage {
                 "  bayproof why --source=\"33 CFR 183.455\"",
                 "  bayproof why --mistake=grommet                what goes wrong with grommets",
                 "  bayproof why --coverage --topic=grounds       what is asked, and who judges it"};
+            case FIGURE -> new String[] {"",
+                "Every quantity carries its unit. A value with a space in it may stand with or",
+                "without quotes; | ( ) and ' need them.",
+                "",
+                "Examples:",
+                "  bayproof figure                                   what can be asked",
+                "  bayproof figure drop                              what it is worked out from",
+                "  bayproof figure drop current=30 A size=4 AWG length=10 m",
+                "  bayproof figure fuse-near-battery length=1.2 m sheathed=no",
+                "  bayproof figure load \"net=4 ohm + 4 ohm | 4 ohm + 4 ohm\" bridged=yes",
+                "  bayproof figure parked-days capacity=70 Ah standby=23 mA wished=21 d --as=json",
+                "",
+                "A rule that is asked like this judges the numbers given and nothing else of what",
+                "it asks for; on a plan it judges all of it."};
             case NEW -> new String[] {"",
                 "Begin with an example that is near your job:",
                 "  bayproof new --list",

@@ -72,7 +72,7 @@ final class Assessor {
                     () -> "whether this applies is not shown", new ArrayList<>(undecided), List.of());
         }
         return new Verdict(rule, demand.fact().subject(), found.outcome(), found.weight(), found.measured(), found.limit(),
-                found.because(), found.needs(), found.windows(), demand.ways(), demand.fact().at());
+                found.because(), found.needs(), found.windows(), demand.ways(), () -> FactMark.of(demand), demand.fact().at());
     }
 
     private Weight heaviest(Bounded bounded) {

@@ -3,7 +3,9 @@ package bayproof.judge;
 import bayproof.demand.Demand;
 import bayproof.demand.Limits;
 import bayproof.facts.FactBook;
+import bayproof.vocabulary.Fact;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
@@ -26,12 +28,21 @@ public final class Court {
 
     /** The same, noting the time each rule takes. */
     public static Judgment judge(FactBook facts, Limits limits, RuleTimes times) {
+        return judge(facts.facts(), limits, times);
+    }
+
+    /** A judgment with the verdicts on facts that became known through it. */
+    public static Judgment further(Judgment judgment, Collection<Fact> facts, Limits limits, RuleTimes times) {
+        return judgment.with(judge(facts, limits, times));
+    }
+
+    private static Judgment judge(Collection<Fact> facts, Limits limits, RuleTimes times) {
         RuleBase base = RuleBase.built();
         List<Verdict> verdicts = new ArrayList<>();
         List<Judgment.NotApplicable> outside = new ArrayList<>();
         Set<String> seen = new HashSet<>();
         Set<String> spoke = new HashSet<>();
-        for (Demand demand : base.demands(facts.facts(), times)) {
+        for (Demand demand : base.demands(facts, times)) {
             RuleInfo rule = base.rules().get(demand.rule());
             if (!seen.add(demand.rule() + " " + demand.fact().subject())) {
                 throw new RuleFault("the rule in " + rule.file() + " speaks twice about " + demand.fact().subject());
@@ -51,6 +62,21 @@ public final class Court {
         Collections.sort(verdicts);
         Collections.sort(outside);
         return new Judgment(verdicts, outside);
+    }
+
+    /**
+     * What one rule says of one fact: a {@link Verdict}, or a {@link Judgment.NotApplicable} where the fact lies outside of what it asks for.
+     *
+     * @param rule a known rule that speaks about facts of this kind
+     * @throws RuleFault when the rule breaks one of the fixed points, or does not speak about the fact
+     */
+    public static Object judge(String rule, Fact fact, Limits limits) {
+        RuleBase base = RuleBase.built();
+        List<Demand> demands = base.demands(rule, fact);
+        if (demands.size() != 1) {
+            throw new RuleFault("the rule " + rule + " speaks " + demands.size() + " times about a " + fact.getClass().getSimpleName());
+        }
+        return assess(base.rules().get(rule), demands.get(0), limits);
     }
 
     private static Object assess(RuleInfo rule, Demand demand, Limits limits) {

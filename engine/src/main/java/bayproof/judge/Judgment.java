@@ -1,6 +1,8 @@
 package bayproof.judge;
 
 import bayproof.demand.Outcome;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 
 /**
@@ -27,6 +29,23 @@ public record Judgment(List<Verdict> verdicts, List<NotApplicable> notApplicable
     public Judgment {
         verdicts = List.copyOf(verdicts);
         notApplicable = List.copyOf(notApplicable);
+    }
+
+    /** These verdicts with those of rules that spoke later, about what the first ones said. */
+    Judgment with(Judgment later) {
+        List<Verdict> all = new ArrayList<>(verdicts);
+        all.addAll(later.verdicts);
+        List<NotApplicable> outside = new ArrayList<>(notApplicable);
+        outside.removeIf(one -> one.subject() == null && later.speaksBy(one.rule()));
+        later.notApplicable.stream().filter(one -> one.subject() != null).forEach(outside::add);
+        Collections.sort(all);
+        Collections.sort(outside);
+        return new Judgment(all, outside);
+    }
+
+    private boolean speaksBy(RuleInfo rule) {
+        return verdicts.stream().anyMatch(one -> one.rule().equals(rule))
+                || notApplicable.stream().anyMatch(one -> one.rule().equals(rule) && one.subject() != null);
     }
 
     public List<Verdict> of(Outcome outcome) {

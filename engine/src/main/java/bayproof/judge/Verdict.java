@@ -24,10 +24,12 @@ import java.util.function.Supplier;
  * @param needs    what is missing
  * @param windows  what is assumed
  * @param ways     how to put it right
+ * @param mark     writes a short mark of the facts it rests on, the number beside its limit left out
  * @param at       where the subject stands
  */
 public record Verdict(RuleInfo rule, String subject, Outcome outcome, Weight weight, Measured measured, Bounded limit,
-                      Supplier<String> reason, List<Need> needs, List<Window> windows, List<Demand.Way> ways, At at)
+                      Supplier<String> reason, List<Need> needs, List<Window> windows, List<Demand.Way> ways,
+                      Supplier<String> mark, At at)
         implements Comparable<Verdict> {
 
     /**
@@ -75,13 +77,18 @@ public record Verdict(RuleInfo rule, String subject, Outcome outcome, Weight wei
 
     /** Signed distance to the limit in the safe direction, SI; NaN where there is none. */
     public double margin() {
-        if (measured == null || limit == null || measured.word() != null || Double.isNaN(limit.value())) {
+        return measured == null || measured.word() != null ? Double.NaN : margin(measured.number());
+    }
+
+    /** The distance that another number would have; NaN where there is no limit for numbers. */
+    public double margin(double number) {
+        if (limit == null || Double.isNaN(limit.value())) {
             return Double.NaN;
         }
         return switch (limit.sense()) {
-            case "at-most" -> limit.value() - measured.number();
-            case "at-least" -> measured.number() - limit.value();
-            case "between" -> Math.min(measured.number() - limit.value(), limit.upper() - measured.number());
+            case "at-most" -> limit.value() - number;
+            case "at-least" -> number - limit.value();
+            case "between" -> Math.min(number - limit.value(), limit.upper() - number);
             default -> Double.NaN;
         };
     }

@@ -13,7 +13,7 @@ import java.util.Set;
 /**
  * Where a value that a path names stands in the files of a job, and what may be written there.
  *
- * @param kind    kind of file that holds it: plan or vehicle; parts for an entry of a parts book
+ * @param kind    kind of file that holds it: plan or vehicle; parts for an entry of a parts book; waivers
  * @param keys    keys that lead to it, each of them one key of the file
  * @param pattern the same joined by dots, with an asterisk in place of each name that the file chose
  * @param says    what it is
@@ -46,6 +46,9 @@ public record Address(String kind, List<String> keys, String pattern, String say
         if (group.equals(HOLES)) {
             return keys.size() == 1 ? whole("vehicle", keys, "holes between two zones")
                     : found("vehicle", Vehicle.PassThrough.class, 2, keys, keys.subList(2, keys.size()));
+        }
+        if (group.equals(WaiversReader.KIND)) {
+            return keys.size() == 1 ? null : found(WaiversReader.KIND, Waiver.class, 2, keys, keys.subList(2, keys.size()));
         }
         Address ofPlan = found("plan", Plan.class, 0, keys, keys);
         return ofPlan != null ? ofPlan : found("vehicle", Vehicle.class, 0, keys, keys);

@@ -7,11 +7,13 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 
 /** The clean demo job that the program carries: the job in which every kind of thing stands and nothing is left open. */
 public final class DemoJob {
     private static final String FOLDER = "/bayproof/demo/";
+    private static final List<String> NOT_IN_DEMO = List.of("limits", "waivers");
 
     private DemoJob() {
     }
@@ -20,7 +22,7 @@ public final class DemoJob {
     public static JobFiles files() {
         Map<String, MapTree> trees = new LinkedHashMap<>();
         for (String kind : JobFiles.KINDS) {
-            trees.put(kind, kind.equals("limits") ? new MapTree(Map.<String, Entry>of(), new At("limits.yaml", 1, 1)) : file(kind + ".yaml"));
+            trees.put(kind, NOT_IN_DEMO.contains(kind) ? new MapTree(Map.<String, Entry>of(), new At(kind + ".yaml", 1, 1)) : file(kind + ".yaml"));
         }
         return JobFiles.of(trees);
     }

@@ -21,7 +21,7 @@ import java.util.TreeMap;
  */
 public final class JobFiles {
     /** Files of a job, by the word a case uses for them. */
-    public static final List<String> KINDS = List.of("plan", "vehicle", "parts", "readings", "limits");
+    public static final List<String> KINDS = List.of("plan", "vehicle", "parts", "readings", "limits", "waivers");
 
     private final Map<String, MapTree> trees;
 
@@ -76,6 +76,7 @@ public final class JobFiles {
             trees.put("vehicle", named(plan, planTree, "vehicle"));
             trees.put("parts", partsBooks(plan, planTree));
             trees.put("readings", named(plan, planTree, "readings"));
+            trees.put("waivers", named(plan, planTree, "waivers"));
             trees.put("limits", limits == null ? named(plan, planTree, "limits") : read(limits, limits.toString(), "limits"));
             problems.throwIfAny();
             return new JobFiles(trees);

@@ -54,6 +54,7 @@ public final class JobReader {
         MapTree planTree = files.tree("plan");
         MapTree vehicleTree = files.tree("vehicle");
         Limits limits = LimitsReader.withShop(files.tree("limits"), problems);
+        Map<String, Waiver> waivers = WaiversReader.read(files.tree("waivers"), problems);
         checkKeys(files.tree("limits"), List.of("bayproof", "kind", "limits"));
         checkKeys(files.tree("parts"), BOOK_KEYS);
         readReadings(planTree.get("calibrated-until"));
@@ -69,7 +70,7 @@ public final class JobReader {
         addRuns(plan.runs());
         Job job = new Job(plan, vehicle, !vehicleTree.entries().isEmpty(), Collections.unmodifiableMap(items),
                 Collections.unmodifiableMap(runs), Collections.unmodifiableMap(passThroughs),
-                Collections.unmodifiableMap(book), limits, planTree.at());
+                Collections.unmodifiableMap(book), limits, waivers, planTree.at());
         // Behind a key nobody knows may stand what everything else names: only the key is a mistake then.
         if (!hasStrayKey(planTree, Plan.class, BESIDE_PLAN) && !hasStrayKey(vehicleTree, Vehicle.class, BESIDE_SHEET)) {
             new References(job, unread, problems).check();

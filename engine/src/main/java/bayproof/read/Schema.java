@@ -51,6 +51,7 @@ final class Schema {
         all.put("parts", new Schema().parts());
         all.put("limits", new Schema().limits());
         all.put("readings", new Schema().readings());
+        all.put("waivers", new Schema().waivers());
         return Collections.unmodifiableMap(all);
     }
 
@@ -88,6 +89,13 @@ final class Schema {
         keys.put("readings", described("values measured on the vehicle", map("type", List.of("object", "null"),
                 "additionalProperties", reference(Readings.Reading.class))));
         return file("readings", keys, List.of("bayproof", "kind"));
+    }
+
+    private Map<String, Object> waivers() {
+        Map<String, Object> keys = head("waivers");
+        keys.put("waivers", described("decisions to accept a verdict for a time", map("type", List.of("object", "null"),
+                "additionalProperties", reference(Waiver.class))));
+        return file("waivers", keys, List.of("bayproof", "kind"));
     }
 
     private Map<String, Object> limits() {

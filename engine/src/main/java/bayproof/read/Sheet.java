@@ -138,7 +138,7 @@ public record Sheet(String kind, MapTree tree, List<Entry> entries) {
         Map<String, Item> items = sources(tree, binder, problems, bySection);
         Vehicle known = items == null ? withoutLinks(vehicle) : vehicle;
         new References(new Job(binder.group(Plan.class, null, "", tree.at()), known, true, items == null ? Map.of() : items,
-                known.supply().links(), Collections.unmodifiableMap(holes), Map.of(), LimitsReader.defaults(), tree.at()), Set.of(), problems).check();
+                known.supply().links(), Collections.unmodifiableMap(holes), Map.of(), LimitsReader.defaults(), Map.of(), tree.at()), Set.of(), problems).check();
         List<Entry> entries = new ArrayList<>();
         Set<String> names = new TreeSet<>(Binder.keysOf(Vehicle.class));
         names.add("pass-throughs");

@@ -44,7 +44,9 @@ final class Answer {
     }
 
     private String restsOn() {
-        return Plain.count(standing.questions().facts().size(), "fact") + " not shown, " + standing.assumed().size() + " assumed.";
+        int waived = standing.waived().size();
+        return Plain.count(standing.questions().facts().size(), "fact") + " not shown, " + standing.assumed().size() + " assumed"
+                + (waived == 0 ? "." : ", " + waived + " waived.");
     }
 
     /** What may be done today. */
@@ -55,7 +57,11 @@ final class Answer {
             if (assumed > 0) {
                 on.add("on " + Plain.count(assumed, "assumed value"));
             }
-            int open = standing.due().size() - standing.due(Outcome.HOLDS).size();
+            int waived = standing.waived().size();
+            if (waived > 0) {
+                on.add("with " + Plain.count(waived, "check") + " waived");
+            }
+            int open = standing.due().size() - standing.due(Outcome.HOLDS).size() - waived;
             if (open > 0) {
                 on.add("with " + Plain.count(open, "lighter check") + " open");
             }

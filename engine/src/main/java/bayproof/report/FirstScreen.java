@@ -24,6 +24,7 @@ final class FirstScreen {
 
     private static final int RESERVED_QUESTIONS = 3;
     private static final int CLOSEST = 5;
+    private static final int MOST_WAIVED = 3;
     private static final String SOURCES = "supply.sources.";
     private static final String MARGIN = " ".repeat(6);
 
@@ -44,7 +45,9 @@ final class FirstScreen {
         Paper close = new Paper().hanging("Today you may: ", answer.today()).hanging("Not yet: ", answer.notYet());
         int room = HEIGHT - screen.height() - close.height() - 1;
         List<Question> questions = standing.questions().first();
-        List<List<Verdict>> broken = grouped(standing.due(Outcome.BROKEN));
+        List<List<Verdict>> broken = grouped(standing.due(Outcome.BROKEN).stream().filter(verdict -> standing.waiver(verdict) == null).toList());
+        Paper waived = waived();
+        room -= waived.height();
         Paper body = new Paper();
         if (!broken.isEmpty()) {
             int reserved = questions.isEmpty() ? 0 : Math.min(questions.size(), RESERVED_QUESTIONS) + 2;
@@ -56,7 +59,7 @@ final class FirstScreen {
         if (broken.isEmpty() && questions.isEmpty()) {
             body.all(closest(room));
         }
-        screen.all(body);
+        screen.all(body).all(waived);
         return screen.line("").all(close);
     }
 
@@ -152,6 +155,22 @@ final class FirstScreen {
         String measured = Plain.cut(Plain.text(Amounts.print(verdict.measured())), Paper.WIDTH);
         return verdict.limit() == null || verdict.limit().limit().unit() == null ? measured
                 : measured + ", " + Amounts.bound(verdict.limit()).replace("at most", "limit");
+    }
+
+    // what was accepted
+
+    private Paper waived() {
+        Paper page = new Paper();
+        List<Verdict> waived = standing.waived();
+        if (waived.isEmpty()) {
+            return page;
+        }
+        page.line("");
+        for (Verdict verdict : waived.subList(0, Math.min(MOST_WAIVED, waived.size()))) {
+            page.line(Plain.cut("WAIVED  " + verdict.weight().name() + " " + verdict.rule().id() + " " + name(verdict) + ", "
+                    + WaiverText.brief(standing.waiver(verdict), ruleBase.date()), Paper.WIDTH));
+        }
+        return waived.size() > MOST_WAIVED ? page.line(MARGIN + "and " + (waived.size() - MOST_WAIVED) + " more waived: see below.") : page;
     }
 
     // what to ask next

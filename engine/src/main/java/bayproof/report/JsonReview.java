@@ -3,9 +3,11 @@ package bayproof.report;
 import bayproof.demand.Limit;
 import bayproof.demand.Outcome;
 import bayproof.facts.Numbers;
+import bayproof.judge.Card;
 import bayproof.judge.Judgment;
 import bayproof.judge.Verdict;
 import bayproof.read.Plan;
+import bayproof.read.Waiver;
 import bayproof.review.Change;
 import bayproof.review.Focus;
 import bayproof.review.Move;
@@ -102,14 +104,14 @@ public final class JsonReview {
     private void job(String plan) throws IOException {
         Plan.Head head = standing.evaluation().job().plan().job();
         json.writeObjectFieldStart("job");
-        optional("tag", head.tag());
-        optional("title", head.title());
-        optional("date", head.date());
+        optional(json, "tag", head.tag());
+        optional(json, "title", head.title());
+        optional(json, "date", head.date());
         json.writeStringField("plan", places.fileAsGiven(new At(plan, 1, 1)));
         json.writeEndObject();
     }
 
-    private void optional(String name, Shown<String> value) throws IOException {
+    private static void optional(JsonGenerator json, String name, Shown<String> value) throws IOException {
         if (value.isGiven()) {
             json.writeStringField(name, value.orElse(""));
         }
@@ -122,7 +124,7 @@ public final class JsonReview {
         }
         json.writeNumberField("not-applicable", standing.whole().notApplicable().size());
         json.writeNumberField("due-later", standing.whole().later().size());
-        json.writeNumberField("waived", 0);
+        json.writeNumberField("waived", standing.whole().waived().size());
         json.writeEndObject();
     }
 
@@ -168,6 +170,23 @@ public final class JsonReview {
         }
         at(verdict.at());
         strings("sources", Card.of(verdict.rule()).sources());
+        waived(json, standing.waiver(verdict));
+        json.writeEndObject();
+    }
+
+    /** Who accepted it stands there by role: initials are a person's. */
+    static void waived(JsonGenerator json, Waiver waiver) throws IOException {
+        if (waiver == null) {
+            return;
+        }
+        json.writeObjectFieldStart("waived");
+        json.writeStringField("waiver", waiver.id());
+        optional(json, "by", waiver.by().role());
+        optional(json, "second", waiver.second().role());
+        optional(json, "reason", waiver.reason());
+        optional(json, "date", waiver.date());
+        optional(json, "until", waiver.until());
+        optional(json, "measured-by", waiver.measuredBy());
         json.writeEndObject();
     }
 

@@ -5,10 +5,12 @@ import bayproof.demand.Limit;
 import bayproof.demand.Outcome;
 import bayproof.demand.Weight;
 import bayproof.facts.Numbers;
+import bayproof.judge.Card;
 import bayproof.judge.Judgment;
 import bayproof.judge.RuleInfo;
 import bayproof.judge.Verdict;
 import bayproof.read.Sizes;
+import bayproof.read.Waiver;
 import bayproof.review.Evaluation;
 import bayproof.review.Remedy;
 import java.util.ArrayList;
@@ -39,7 +41,7 @@ final class Rest {
         assumed();
         shopLimits();
         later();
-        page.blank().line("WAIVED  none");
+        waived();
         if (all) {
             holds();
             notApplicable();
@@ -89,6 +91,10 @@ final class Rest {
             margin(verdict);
             sources(verdict);
             rests(verdict);
+            Waiver waiver = standing.waiver(verdict);
+            if (waiver != null) {
+                page.hanging(MARGIN + "Waived: ", MARGIN.length(), WaiverText.whole(waiver));
+            }
         }
     }
 
@@ -242,6 +248,19 @@ final class Rest {
             case UNSHOWN -> "not shown yet";
             case NOT_APPLICABLE -> "not applicable";
         };
+    }
+
+    // waived
+
+    private void waived() {
+        List<Verdict> waived = standing.waived();
+        heading("WAIVED", waived.size(), "check");
+        for (Verdict verdict : waived) {
+            page.line("");
+            head(verdict);
+            page.hanging(MARGIN, Plain.capital(word(verdict.outcome()).replace(" as planned", "").replace(" yet", "")) + ": " + Plain.sentence(verdict.because()));
+            page.hanging(MARGIN + "Waived: ", MARGIN.length(), WaiverText.whole(standing.waiver(verdict)));
+        }
     }
 
     // all

@@ -1,9 +1,13 @@
 package bayproof.report;
 
+import bayproof.demand.Outcome;
+import bayproof.demand.Weight;
 import bayproof.facts.Numbers;
+import bayproof.judge.Card;
 import bayproof.judge.Judgment;
 import bayproof.judge.RuleInfo;
 import bayproof.judge.Verdict;
+import bayproof.review.AcceptedValue;
 import bayproof.review.Evaluation;
 import bayproof.vocabulary.Fact;
 import java.util.LinkedHashSet;
@@ -60,6 +64,35 @@ public final class RuleOnPlan {
         }
         verdict.needs().forEach(need -> page.hanging("  Waits for: ", 4, QuestionText.words(need) + "."));
         facts(page, verdict.subject(), verdict.measured());
+        if (verdict.outcome() != Outcome.HOLDS) {
+            toAccept(page, verdict);
+        }
+    }
+
+    /** An entry for waivers.yaml with what this verdict rests on; what is decided is left to write. */
+    private void toAccept(Paper page, Verdict verdict) {
+        String reason = Card.of(rule).noWaiver();
+        if (reason != null) {
+            page.hanging("  Cannot be accepted: ", 4, Plain.sentence(reason));
+            return;
+        }
+        page.line("  To accept it for a time, in waivers.yaml under \"waivers:\", with a name of your own:");
+        String margin = "    ";
+        page.line(margin + "a-name:");
+        page.line(margin + "  rule: " + rule.id()).line(margin + "  subject: " + verdict.subject());
+        String value = AcceptedValue.of(verdict);
+        String limit = AcceptedValue.limit(verdict);
+        if (value != null) {
+            page.line(margin + "  measured: " + value);
+        }
+        if (limit != null) {
+            page.line(margin + "  limit: " + limit);
+        }
+        page.line(margin + "  facts: \"" + verdict.mark().get() + "\"").line(margin + "  reason: unknown").line(margin + "  by: { initials: unknown, role: unknown }");
+        if (verdict.weight() == Weight.STOP) {
+            page.line(margin + "  second: { initials: unknown, role: unknown }");
+        }
+        page.line(margin + "  date: unknown").line(margin + (verdict.outcome() == Outcome.UNSHOWN ? "  measured-by: unknown" : "  until: unknown"));
     }
 
     private static String word(Verdict verdict) {

@@ -3,6 +3,7 @@ package bayproof.report;
 import bayproof.demand.Limit;
 import bayproof.demand.Limits;
 import bayproof.demand.Weight;
+import bayproof.judge.Card;
 import bayproof.judge.RuleInfo;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -52,6 +53,9 @@ public final class RulePages {
             page.blank();
             Cautions.print(page, card.caution() == null ? List.of() : List.of(card.caution()));
         }
+        if (card.noWaiver() != null) {
+            page.blank().hanging("CANNOT BE WAIVED  ", 4, Plain.sentence(card.noWaiver()));
+        }
         card.sections().forEach((heading, text) -> {
             page.blank().line(heading.toUpperCase(Locale.ROOT));
             Markup.print(page, text, INDENT);
@@ -100,7 +104,8 @@ public final class RulePages {
         };
     }
 
-    private static void figure(Paper page, Limit limit, String margin) {
+    /** A limit with its source and what others say. */
+    static void figure(Paper page, Limit limit, String margin) {
         int indent = margin.length() + 4;
         page.hanging(margin, indent, limit.name() + ": " + Amounts.figure(limit));
         page.hanging(margin + "  ", indent, Plain.sentence(limit.says()));

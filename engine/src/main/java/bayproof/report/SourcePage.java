@@ -2,6 +2,7 @@ package bayproof.report;
 
 import bayproof.demand.Limit;
 import bayproof.demand.Limits;
+import bayproof.judge.Card;
 import bayproof.judge.RuleInfo;
 import java.util.Collection;
 import java.util.LinkedHashMap;

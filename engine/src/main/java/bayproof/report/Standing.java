@@ -6,11 +6,13 @@ import bayproof.demand.Outcome;
 import bayproof.demand.Weight;
 import bayproof.judge.Judgment;
 import bayproof.judge.Verdict;
+import bayproof.read.Waiver;
 import bayproof.review.Evaluation;
 import bayproof.review.Focus;
 import bayproof.review.Questions;
 import bayproof.review.Remedies;
 import bayproof.review.Remedy;
+import bayproof.review.Waivers;
 import bayproof.vocabulary.Need;
 import bayproof.vocabulary.Window;
 import java.util.ArrayList;
@@ -96,9 +98,21 @@ public final class Standing {
         return whole.due.stream().anyMatch(this::counts);
     }
 
-    /** Broken or unshown, at or above the threshold. */
-    boolean counts(Verdict verdict) {
-        return verdict.outcome() != Outcome.HOLDS && verdict.weight().atLeast(threshold);
+    /** Broken or unshown, at or above the threshold, and not waived. */
+    public boolean counts(Verdict verdict) {
+        return verdict.outcome() != Outcome.HOLDS && verdict.weight().atLeast(threshold) && waiver(verdict) == null;
+    }
+
+    /** The waiver that accepts a verdict at this gate; null where none does. */
+    public Waiver waiver(Verdict verdict) {
+        Waiver waiver = evaluation.waivers().get(verdict.key());
+        Gate ends = waiver == null ? null : Waivers.lastsTo(waiver);
+        return ends == null || gate.compareTo(ends) < 0 ? waiver : null;
+    }
+
+    /** What is due and waived, heaviest first. */
+    public List<Verdict> waived() {
+        return due.stream().filter(verdict -> waiver(verdict) != null).toList();
     }
 
     /** The first gate, up to the one judged, at which something counts; null where nothing does. */
@@ -106,11 +120,11 @@ public final class Standing {
         return due.stream().filter(this::counts).map(verdict -> verdict.rule().gate()).min(Comparator.naturalOrder()).orElse(null);
     }
 
-    Evaluation evaluation() {
+    public Evaluation evaluation() {
         return evaluation;
     }
 
-    Gate gate() {
+    public Gate gate() {
         return gate;
     }
 
@@ -119,11 +133,11 @@ public final class Standing {
     }
 
     /** All verdicts that are due, heaviest first. */
-    List<Verdict> due() {
+    public List<Verdict> due() {
         return due;
     }
 
-    List<Verdict> due(Outcome outcome) {
+    public List<Verdict> due(Outcome outcome) {
         return due.stream().filter(verdict -> verdict.outcome() == outcome).toList();
     }
 
@@ -136,12 +150,12 @@ public final class Standing {
         return notApplicable;
     }
 
-    int broken(Weight weight) {
-        return (int) due.stream().filter(verdict -> verdict.outcome() == Outcome.BROKEN && verdict.weight() == weight).count();
+    public int broken(Weight weight) {
+        return (int) due.stream().filter(verdict -> verdict.outcome() == Outcome.BROKEN && verdict.weight() == weight && waiver(verdict) == null).count();
     }
 
     /** How to put a broken verdict right; null where nobody knows a way. */
-    Remedy remedy(Verdict verdict) {
+    public Remedy remedy(Verdict verdict) {
         return remedies.get(verdict.key());
     }
 
@@ -155,12 +169,12 @@ public final class Standing {
     }
 
     /** Open questions of what is due. */
-    Questions questions() {
+    public Questions questions() {
         return questions;
     }
 
     /** Values taken from windows by what is due, by name of the limit. */
-    List<Carried> assumed() {
+    public List<Carried> assumed() {
         Map<String, Window> windows = new TreeMap<>();
         Map<String, List<Verdict>> carries = new TreeMap<>();
         for (Verdict verdict : due) {

@@ -4,10 +4,18 @@ import bayproof.demand.Limits;
 import bayproof.facts.FactBook;
 import bayproof.judge.Court;
 import bayproof.judge.Judgment;
+import bayproof.judge.RuleTimes;
+import bayproof.judge.Verdict;
 import bayproof.read.Job;
 import bayproof.read.JobFiles;
 import bayproof.read.JobReader;
 import bayproof.read.UnusableInput;
+import bayproof.read.Waiver;
+import bayproof.vocabulary.Fact;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
 
 /**
  * One job from its files to its verdicts, over all gates.
@@ -16,16 +24,27 @@ import bayproof.read.UnusableInput;
  * @param job      what they say
  * @param facts    what was worked out
  * @param judgment what the rules say
+ * @param waivers  waivers in force, by the {@link Verdict#key()} they accept
+ * @param today    the day on which waivers are held against their last day
  */
-public record Evaluation(JobFiles files, Job job, FactBook facts, Judgment judgment) {
+public record Evaluation(JobFiles files, Job job, FactBook facts, Judgment judgment, Map<String, Waiver> waivers, LocalDate today) {
 
     /**
-     * Evaluates a job.
+     * Evaluates a job as of today.
      *
      * @throws UnusableInput when its files cannot be used
      */
     public static Evaluation of(JobFiles files) throws UnusableInput {
-        return of(files, new Timing());
+        return of(files, LocalDate.now());
+    }
+
+    /**
+     * Evaluates a job as of a day.
+     *
+     * @throws UnusableInput when its files cannot be used
+     */
+    public static Evaluation of(JobFiles files, LocalDate today) throws UnusableInput {
+        return of(files, today, new Timing());
     }
 
     /**
@@ -33,19 +52,31 @@ public record Evaluation(JobFiles files, Job job, FactBook facts, Judgment judgm
      *
      * @throws UnusableInput when its files cannot be used
      */
-    public static Evaluation of(JobFiles files, Timing timing) throws UnusableInput {
+    public static Evaluation of(JobFiles files, LocalDate today, Timing timing) throws UnusableInput {
         Job job = JobReader.bind(files);
         timing.ended("binding");
         FactBook facts = FactBook.of(job);
         timing.ended("facts");
-        Judgment judgment = Court.judge(facts, job.limits(), timing.rules());
+        Evaluation evaluation = judged(files, job, facts, job.limits(), today, timing.rules());
         timing.ended("rules");
-        return new Evaluation(files, job, facts, judgment);
+        return evaluation;
     }
 
     /** Evaluates a job by other limits than those in force. */
     public static Evaluation of(JobFiles files, Job job, Limits limits) {
-        FactBook facts = FactBook.of(job);
-        return new Evaluation(files, job, facts, Court.judge(facts, limits));
+        return judged(files, job, FactBook.of(job), limits, LocalDate.now(), new RuleTimes());
+    }
+
+    /** Waivers accept verdicts, so they are judged once the rest is. */
+    private static Evaluation judged(JobFiles files, Job job, FactBook facts, Limits limits, LocalDate today, RuleTimes times) {
+        Judgment judgment = Court.judge(facts, limits, times);
+        if (job.waivers().isEmpty()) {
+            return new Evaluation(files, job, facts, judgment, Map.of(), today);
+        }
+        List<Fact> claims = Waivers.claims(job, judgment, today);
+        List<Fact> all = new ArrayList<>(facts.facts());
+        all.addAll(claims);
+        Judgment whole = Court.further(judgment, claims, limits, times);
+        return new Evaluation(files, job, new FactBook(List.copyOf(all), facts.numbers()), whole, Waivers.inForce(job, whole), today);
     }
 }

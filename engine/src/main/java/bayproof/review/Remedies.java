@@ -105,7 +105,7 @@ public final class Remedies {
 
     private Evaluation with(Knob knob, String value) {
         try {
-            return Evaluation.of(planned.files().patched(patch(knob, value, planned.job().planAt())));
+            return Evaluation.of(planned.files().patched(patch(knob, value, planned.job().planAt())), planned.today());
         } catch (UnusableInput e) {
             return null;
         }

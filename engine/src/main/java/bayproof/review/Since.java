@@ -42,8 +42,8 @@ public record Since(List<Move> moves, List<Change> changes, int tried) {
         Map<String, List<Change>> reasons = new TreeMap<>();
         for (Change change : changes.subList(0, tried)) {
             Set<String> moved = new LinkedHashSet<>();
-            moved.addAll(moved(change.undone(after.files()), after.judgment()));
-            moved.addAll(moved(change.made(before.files()), before.judgment()));
+            moved.addAll(moved(change.undone(after.files()), after));
+            moved.addAll(moved(change.made(before.files()), before));
             moved.forEach(key -> reasons.computeIfAbsent(key, any -> new ArrayList<>()).add(change));
         }
         return new Since(moves.stream().map(move -> move.because(reasons.getOrDefault(move.key(), List.of()))).toList(), changes, tried);
@@ -58,10 +58,10 @@ public record Since(List<Move> moves, List<Change> changes, int tried) {
         return moves.stream().filter(move -> move.sort() == sort).toList();
     }
 
-    /** Keys of what a job says otherwise than a judgment; nothing where the job cannot be read. */
-    private static List<String> moved(JobFiles files, Judgment than) {
+    /** Keys of what a job says otherwise than another one; nothing where the job cannot be read. */
+    private static List<String> moved(JobFiles files, Evaluation than) {
         try {
-            return moves(than, Evaluation.of(files).judgment()).stream().map(Move::key).toList();
+            return moves(than.judgment(), Evaluation.of(files, than.today()).judgment()).stream().map(Move::key).toList();
         } catch (UnusableInput e) {
             // One half of a change that belongs together, such as a run to an item that is not there: no reason by itself.
             return List.of();

@@ -47,6 +47,7 @@ final class Things {
         }
         return switch (first) {
             case "parts" -> new Thing("parts." + id, id + ": data sheet", Body.BENCH);
+            case "waivers" -> new Thing("waivers." + id, "waiver " + id + ": whoever decides", Body.DESK);
             case "pins" -> connector(id.substring(0, id.indexOf('.')));
             case "connectors" -> connector(id);
             case "radio" -> new Thing(first, "the factory radio", Body.RADIO);

@@ -45,6 +45,9 @@ final class Owner {
         if (address == null) {
             throw NotSpliced.wrong("no file of this job holds such a value");
         }
+        if (address.kind().equals("waivers")) {
+            throw new NotSpliced("whoever decides writes it into the waivers");
+        }
         refuseStrangers(address);
         Tree value = Values.of(answer.text(), address);
         String state = Looks.built().stateWhenMeasured(address);

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bayproof.demand.Weight;
 import bayproof.judge.RuleBase;
 import bayproof.read.Tree.MapTree;
 import bayproof.read.Tree.ScalarTree;
@@ -122,6 +123,15 @@ class RuleFilesTest {
             used.remove(RuleFiles.id(name));
         }
         assertTrue(limits.containsAll(used), "the card names " + limits + ", the rule uses " + used);
+    }
+
+    @ParameterizedTest
+    @MethodSource("rules")
+    void whatNobodyMayAcceptIsAStopAndSaysWhoIsHurt(String name) {
+        if (RuleFiles.head(name).get("no-waiver") instanceof ScalarTree reason) {
+            assertTrue(reason.text().length() > 10, reason.text());
+            assertTrue(RuleBase.built().rules().get(RuleFiles.id(name)).weight() == Weight.STOP || RuleFiles.id(name).equals("waiver-in-force"), name);
+        }
     }
 
     private static boolean isLimit(String name) {

@@ -64,6 +64,10 @@ record StoredDecks(String folder) {
         }
     }
 
+    static Map<String, Map<String, Double>> acousticPrinted() throws IOException {
+        return Ngspice.values(PLAIN.unzipped("acoustic-printed.txt.gz"));
+    }
+
     private InputStream stream(String name) {
         return StoredDecks.class.getResourceAsStream("/ngspice/" + folder + name);
     }
@@ -101,6 +105,22 @@ record StoredDecks(String folder) {
         assertEquals(networks().size(), compared.size());
     }
 
+    /** Runs other decks again where ngspice is installed and compares every printed value. */
+    static void assertReproduced(String what, List<SpiceDeck> decks, Map<String, Map<String, Double>> before)
+            throws IOException, InterruptedException {
+        if (Ngspice.version().isEmpty()) {
+            Tally.notRun("ngspice re-run of " + what, "ngspice is not installed");
+            Assumptions.abort("ngspice is not installed");
+        }
+        Map<String, Map<String, Double>> again = Ngspice.values(Ngspice.run(decks));
+        assertEquals(before.keySet(), again.keySet());
+        before.forEach((name, values) -> {
+            assertTrue(values.size() >= 2, name);
+            assertEquals(values.keySet(), again.get(name).keySet(), name);
+            values.forEach((quantity, value) -> assertEquals(value, again.get(name).get(quantity), 1e-9 * Math.max(Math.abs(value), 1e-2), name));
+        });
+    }
+
     /** Writes the stored files into the folder named by the first argument, or {@code src/test/resources/ngspice}. */
     public static void main(String[] arguments) throws IOException, InterruptedException {
         Path folder = Path.of(arguments.length > 0 ? arguments[0] : "src/test/resources/ngspice");
@@ -109,6 +129,7 @@ record StoredDecks(String folder) {
         List<CoilNetDeck> coilNets = CoilNetDeck.random(SEED, 100);
         Files.writeString(folder.resolve("coil-nets.txt"), CoilNetDeck.write(coilNets));
         Files.writeString(folder.resolve("coil-nets-printed.txt"), Ngspice.run(coilNets.stream().map(CoilNetDeck::deck).toList()));
+        Files.write(folder.resolve("acoustic-printed.txt.gz"), zipped(Ngspice.run(AcousticDecks.all())));
     }
 
     private void write(Path root, List<NetworkText.Named> all) throws IOException, InterruptedException {

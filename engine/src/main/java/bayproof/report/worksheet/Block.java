@@ -3,7 +3,7 @@ package bayproof.report.worksheet;
 import java.util.List;
 
 /** A part of a page that every form prints in its own way. */
-sealed interface Block {
+public sealed interface Block {
     /** A blank to be filled by hand. */
     String BLANK = "........";
     /** A box to be ticked. */
@@ -30,7 +30,7 @@ sealed interface Block {
             rows = rows.stream().map(List::copyOf).toList();
         }
 
-        Grid(List<String> head, List<List<String>> rows) {
+        public Grid(List<String> head, List<List<String>> rows) {
             this(head, rows, -1);
         }
     }

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /** Pages as Markdown with tables; a printed page begins with each of them. */
-final class MarkdownForm {
+public final class MarkdownForm {
     private static final String PAGE_BREAK = "<div style=\"page-break-before: always; break-before: page\"></div>\n\n";
     private static final String MARKS = "\\`*_{}[]<>#|~$&";
 
@@ -24,7 +24,7 @@ final class MarkdownForm {
      * @param running what stands at the top of each page beside its title
      * @param labels  file with the fuse labels at true size; null where there is none
      */
-    static String of(String title, List<Block> head, String running, List<Page> pages, String labels) {
+    public static String of(String title, List<Block> head, String running, List<Page> pages, String labels) {
         MarkdownForm form = new MarkdownForm(labels);
         form.text.append("# ").append(escaped(title)).append("\n\n");
         head.forEach(form::block);

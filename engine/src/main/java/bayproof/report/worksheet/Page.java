@@ -7,8 +7,8 @@ import java.util.List;
  *
  * @param title what it is
  */
-record Page(String title, List<Block> blocks) {
-    Page {
+public record Page(String title, List<Block> blocks) {
+    public Page {
         blocks = List.copyOf(blocks);
     }
 }

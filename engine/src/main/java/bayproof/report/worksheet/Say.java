@@ -8,45 +8,45 @@ import java.math.RoundingMode;
 import java.util.List;
 
 /** Every value of a sheet as people read it; what nobody gave is a blank. The one place that chooses units. */
-final class Say {
+public final class Say {
     private static final double SECONDS_PER_HOUR = 3600;
 
     private Say() {
     }
 
-    static String text(Shown<String> text) {
+    public static String text(Shown<String> text) {
         return text.orElse(Block.BLANK);
     }
 
-    static String amount(Shown<Double> value, Dimension dimension) {
+    public static String amount(Shown<Double> value, Dimension dimension) {
         return value.map(si -> Units.print(si, dimension)).orElse(Block.BLANK);
     }
 
-    static String amount(double si, Dimension dimension) {
+    public static String amount(double si, Dimension dimension) {
         return Units.print(si, dimension);
     }
 
     /** A length to cut, always in the same unit: nobody converts with a blade in his hand. */
-    static String cut(Shown<Double> metres) {
+    public static String cut(Shown<Double> metres) {
         return metres.map(si -> BigDecimal.valueOf(si).setScale(2, RoundingMode.HALF_UP).toPlainString() + " m").orElse(Block.BLANK);
     }
 
     /** Hours, never minutes: the column is added up by hand. */
-    static String hours(Shown<Double> seconds) {
+    public static String hours(Shown<Double> seconds) {
         return seconds.map(Say::hours).orElse(Block.BLANK);
     }
 
-    static String hours(double seconds) {
+    public static String hours(double seconds) {
         return BigDecimal.valueOf(seconds / SECONDS_PER_HOUR).setScale(2, RoundingMode.HALF_UP).toPlainString() + " h";
     }
 
     /** Names in a sentence; nothing is a dash. */
-    static String list(List<String> names) {
+    public static String list(List<String> names) {
         return names.isEmpty() ? "-" : String.join(", ", names);
     }
 
     /** Names in a sentence, the first few of many. */
-    static String list(List<String> names, int most) {
+    public static String list(List<String> names, int most) {
         return names.size() <= most ? list(names) : list(names.subList(0, most)) + " and " + (names.size() - most) + " more";
     }
 }

@@ -6,7 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** A table for other programs. A number is SI; what nobody gave is null. */
-final class Table {
+public final class Table {
     /** A column; its dimension is null for a text. */
     record Column(String name, Dimension dimension) {
     }

@@ -7,7 +7,7 @@ import java.util.Arrays;
 import java.util.List;
 
 /** Pages as a terminal shows them, 80 columns wide. */
-final class TextForm {
+public final class TextForm {
     private static final String GAP = "  ";
     private static final int LEAST_COLUMN = 5;
     private static final int LABELS_ABREAST = 2;
@@ -25,7 +25,7 @@ final class TextForm {
      * @param head    lines above the first page
      * @param running what stands at the top of each page beside its title
      */
-    static String of(String title, List<Block> head, String running, List<Page> pages) {
+    public static String of(String title, List<Block> head, String running, List<Page> pages) {
         TextForm form = new TextForm();
         form.paper.hanging("", title);
         head.forEach(form::block);

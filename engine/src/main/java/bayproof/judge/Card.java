@@ -1,7 +1,5 @@
-package bayproof.report;
+package bayproof.judge;
 
-import bayproof.judge.RuleFault;
-import bayproof.judge.RuleInfo;
 import bayproof.read.Tree;
 import bayproof.read.Tree.ListTree;
 import bayproof.read.Tree.MapTree;
@@ -24,10 +22,11 @@ import java.util.concurrent.ConcurrentHashMap;
  * @param title    the demand in a few words
  * @param sources  where the demand comes from
  * @param limits   names of the limits it uses
+ * @param noWaiver why nobody may accept that it is broken; null where somebody may
  * @param caution  what can hurt while doing the work; null where nothing special can
  * @param sections text under each heading, in the order of the page
  */
-public record Card(String title, List<String> sources, List<String> limits, String caution, Map<String, String> sections) {
+public record Card(String title, List<String> sources, List<String> limits, String noWaiver, String caution, Map<String, String> sections) {
     private static final String FENCE = "---\n";
     private static final Map<String, Card> READ = new ConcurrentHashMap<>();
 
@@ -61,6 +60,7 @@ public record Card(String title, List<String> sources, List<String> limits, Stri
         }
         MapTree head = TreeReader.read(text.substring(FENCE.length(), end + 1).getBytes(StandardCharsets.UTF_8), name);
         return new Card(word(head, "title"), list(head, "sources"), list(head, "limits"),
+                head.get("no-waiver") instanceof ScalarTree reason ? reason.text() : null,
                 head.get("caution") instanceof ScalarTree caution ? caution.text() : null,
                 sections(text.substring(end + 1 + FENCE.length())));
     }

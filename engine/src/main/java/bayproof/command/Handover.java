@@ -1,0 +1,25 @@
+package bayproof.command;
+
+import bayproof.read.UnusableInput;
+
+/** The command that hands a vehicle back. What it does depends on its options; each has a class of its own. */
+final class Handover {
+    private Handover() {
+    }
+
+    static Reply run(Order order) throws WrongUse, UnusableInput {
+        if (order.subject() == null && order.options().isEmpty()) {
+            return new Reply(Reply.UNUSABLE, "", new Usage().help(Command.HANDOVER));
+        }
+        if (order.subject() == null) {
+            throw new WrongUse("Name the job: its plan or its folder.", "Such as bayproof handover my-job.");
+        }
+        if (order.has("--write") && !order.has("--filled")) {
+            throw new WrongUse("--write belongs to a filled form.", "Name it as well: --filled=FORM.");
+        }
+        if (order.has("--filled")) {
+            return Answers.run(order.subject(), order.word("--filled", ""), order.has("--write"));
+        }
+        return HandoverJob.run(order);
+    }
+}

@@ -1,0 +1,129 @@
+package bayproof.report;
+
+import bayproof.demand.Outcome;
+import bayproof.demand.Weight;
+import bayproof.handover.Delivery;
+import bayproof.judge.Verdict;
+import bayproof.read.Plan;
+import bayproof.review.OpenFact;
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.json.JsonWriteFeature;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.util.List;
+
+/** A handover as one JSON object, the same bytes for the same input; text is plain ASCII with escapes. Names of people are left out. */
+public final class HandoverJson {
+    private static final int FORMAT = 1;
+
+    private final JsonGenerator json;
+    private final Standing standing;
+    private final Delivery delivery;
+
+    private HandoverJson(JsonGenerator json, Standing standing, Delivery delivery) {
+        this.json = json;
+        this.standing = standing;
+        this.delivery = delivery;
+    }
+
+    /** The object as text. */
+    public static String of(Standing standing, Delivery delivery) {
+        StringWriter text = new StringWriter();
+        JsonFactory factory = JsonFactory.builder().enable(JsonWriteFeature.ESCAPE_NON_ASCII).build();
+        try (JsonGenerator json = factory.createGenerator(text)) {
+            DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
+            json.setPrettyPrinter(new DefaultPrettyPrinter().withObjectIndenter(indenter).withArrayIndenter(indenter));
+            new HandoverJson(json, standing, delivery).write();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return text.append('\n').toString();
+    }
+
+    private void write() throws IOException {
+        json.writeStartObject();
+        json.writeObjectFieldStart("bayproof");
+        json.writeNumberField("format", FORMAT);
+        json.writeStringField("of", "handover");
+        json.writeStringField("rule-base", RuleBaseDate.built().version());
+        json.writeStringField("rule-base-date", RuleBaseDate.built().date());
+        json.writeEndObject();
+        json.writeObjectFieldStart("job");
+        json.writeStringField("tag", standing.evaluation().job().plan().job().tag().orElse(null));
+        json.writeEndObject();
+        json.writeStringField("gate", standing.gate().word());
+        json.writeBooleanField("may-go", !standing.counts());
+        json.writeObjectFieldStart("counts");
+        for (Weight weight : Weight.values()) {
+            json.writeNumberField(weight.word(), standing.broken(weight));
+        }
+        json.writeNumberField("waived", standing.waived().size());
+        json.writeNumberField("unshown", standing.due(Outcome.UNSHOWN).size());
+        json.writeNumberField("holds", standing.due(Outcome.HOLDS).size());
+        json.writeEndObject();
+        against();
+        open();
+        wishes();
+        found();
+        json.writeEndObject();
+    }
+
+    private void against() throws IOException {
+        json.writeArrayFieldStart("against");
+        for (Verdict verdict : standing.due()) {
+            if (verdict.outcome() != Outcome.HOLDS) {
+                json.writeStartObject();
+                json.writeStringField("rule", verdict.rule().id());
+                json.writeStringField("subject", verdict.subject());
+                json.writeStringField("outcome", verdict.outcome() == Outcome.BROKEN ? "broken" : "unshown");
+                json.writeStringField("weight", verdict.weight().word());
+                json.writeStringField("because", Plain.text(verdict.because()));
+                JsonReview.waived(json, standing.waiver(verdict));
+                json.writeEndObject();
+            }
+        }
+        json.writeEndArray();
+    }
+
+    private void open() throws IOException {
+        json.writeArrayFieldStart("still-to-be-shown");
+        for (OpenFact fact : standing.questions().facts()) {
+            json.writeStartObject();
+            json.writeStringField("path", fact.need().path());
+            json.writeStringField("ask", Plain.text(fact.need().ask()));
+            json.writeNumberField("checks", fact.checks().size());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+    }
+
+    private void wishes() throws IOException {
+        json.writeArrayFieldStart("wishes");
+        for (Delivery.Wish wish : delivery.wishes()) {
+            json.writeStartObject();
+            json.writeStringField("wish", wish.id());
+            json.writeStringField("kept", wish.kept().orElse(null));
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+    }
+
+    private void found() throws IOException {
+        if (!delivery.found().isGiven()) {
+            json.writeNullField("found");
+            return;
+        }
+        json.writeArrayFieldStart("found");
+        for (Plan.Found thing : delivery.found().orElse(List.of())) {
+            json.writeStartObject();
+            json.writeStringField("thing", thing.id());
+            json.writeStringField("decision", thing.decision().orElse(null));
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+    }
+}

@@ -1,0 +1,172 @@
+package bayproof.report;
+
+import bayproof.demand.Gate;
+import bayproof.demand.Outcome;
+import bayproof.demand.Weight;
+import bayproof.handover.Delivery;
+import bayproof.judge.Verdict;
+import bayproof.read.Plan;
+import bayproof.report.worksheet.Block;
+import bayproof.report.worksheet.MarkdownForm;
+import bayproof.report.worksheet.Page;
+import bayproof.report.worksheet.TextForm;
+import bayproof.review.OpenFact;
+import bayproof.review.Remedy;
+import java.util.ArrayList;
+import java.util.List;
+
+/** May the vehicle go? The answer first, then what it rests on, then everything that stands against it. */
+public final class HandoverPage {
+    private final Standing standing;
+    private final Delivery delivery;
+    private final Places places;
+    private final String plan;
+
+    /** @param plan the plan's file as the user gave it */
+    public HandoverPage(Standing standing, Delivery delivery, String plan) {
+        this.standing = standing;
+        this.delivery = delivery;
+        this.places = new Places(plan);
+        this.plan = plan;
+    }
+
+    /** As a terminal shows it, 80 columns wide. */
+    public String text() {
+        return TextForm.of(title(), head(), running(), pages());
+    }
+
+    public String markdown() {
+        return MarkdownForm.of(title(), head(), running(), pages(), null);
+    }
+
+    private String tag() {
+        return "TAG " + standing.evaluation().job().plan().job().tag().orElse("not given");
+    }
+
+    private String title() {
+        return tag() + "  " + answer();
+    }
+
+    private String running() {
+        return tag();
+    }
+
+    /** The answer with what holds it. */
+    String answer() {
+        List<Verdict> against = standing.due().stream().filter(standing::counts).toList();
+        String act = standing.gate() == Gate.HANDOVER ? "GO" : GateWords.loud(standing.gate());
+        if (against.isEmpty()) {
+            int waived = standing.waived().size();
+            int open = standing.due().size() - standing.due(Outcome.HOLDS).size() - waived;
+            List<String> on = new ArrayList<>();
+            if (open > 0) {
+                on.add("with " + Plain.count(open, "lighter check") + " open");
+            }
+            if (waived > 0) {
+                on.add(waivedShort());
+            }
+            return "MAY " + act + (on.isEmpty() ? "." : " - " + String.join(", ", on) + ".");
+        }
+        String more = against.size() == 1 ? "" : " And " + Plain.count(against.size() - 1, "check") + " more.";
+        return "MAY NOT " + act + " - " + why(against.get(0)) + more + (standing.waived().isEmpty() ? "" : " " + Plain.capital(waivedShort()) + ".");
+    }
+
+    /** How much was accepted, by whom and how long. */
+    private String waivedShort() {
+        List<String> by = standing.waived().stream().map(verdict -> WaiverText.who(standing.waiver(verdict), RuleBaseDate.built().date())).distinct().toList();
+        return standing.waived().size() + " accepted " + by.get(0) + (by.size() == 1 ? "" : " and others");
+    }
+
+    private String why(Verdict verdict) {
+        if (verdict.outcome() == Outcome.UNSHOWN) {
+            List<String> asks = standing.needs(verdict).stream().map(need -> need.ask()).distinct().toList();
+            return "not shown: " + (asks.isEmpty() ? verdict.because() : asks.get(0)) + " (" + verdict.subject() + ").";
+        }
+        Remedy remedy = standing.remedy(verdict);
+        return Plain.sentence(remedy == null ? verdict.because() : remedy.say());
+    }
+
+    private List<Block> head() {
+        List<Block> head = new ArrayList<>();
+        add(head, "Judged", "everything due up to " + standing.gate().word() + ". Not looked at here: " + RuleBaseDate.built().notLookedAt() + ".");
+        add(head, "Broken", standing.broken(Weight.STOP) + " stop, " + standing.broken(Weight.FIX) + " fix, " + standing.broken(Weight.ADVISE) + " advise.");
+        add(head, "Not shown", Plain.count(standing.questions().facts().size(), "fact") + ", and " + Plain.count(standing.due(Outcome.UNSHOWN).size(), "check")
+                + " waiting. " + Plain.count(standing.assumed().size(), "value") + " assumed.");
+        for (Verdict verdict : standing.waived()) {
+            add(head, "Accepted", verdict.rule().id() + " on " + verdict.subject() + ": " + WaiverText.whole(standing.waiver(verdict)));
+        }
+        add(head, "Wishes", wishes());
+        add(head, "Found things", found());
+        return head;
+    }
+
+    private static void add(List<Block> blocks, String label, String text) {
+        blocks.add(new Block.Words(Plain.padded(label, 12), text));
+    }
+
+    private String wishes() {
+        if (delivery.wishes().isEmpty()) {
+            return "none written.";
+        }
+        List<String> others = delivery.wishes().stream().filter(wish -> !wish.met())
+                .map(wish -> wish.id() + " " + wish.kept().orElse("open").replace('-', ' ')).toList();
+        return delivery.met() + " of " + delivery.wishes().size() + " met" + (others.isEmpty() ? "." : "; " + String.join(", ", others) + ".");
+    }
+
+    private String found() {
+        if (!delivery.found().isGiven()) {
+            return "nobody wrote whether anything was found.";
+        }
+        List<Plan.Found> things = delivery.found().orElse(List.of());
+        long decided = things.stream().filter(thing -> thing.decision().isGiven()).count();
+        return things.isEmpty() ? "none." : things.size() + ", decided " + decided + ".";
+    }
+
+    private List<Page> pages() {
+        List<Page> pages = new ArrayList<>();
+        List<Block> against = against();
+        if (!against.isEmpty()) {
+            pages.add(new Page("WHAT STANDS AGAINST IT", against));
+        }
+        List<Block> decided = decided();
+        if (!decided.isEmpty()) {
+            pages.add(new Page("WISHES AND FOUND THINGS", decided));
+        }
+        return pages;
+    }
+
+    private List<Block> against() {
+        List<Block> blocks = new ArrayList<>();
+        for (Verdict verdict : standing.due(Outcome.BROKEN)) {
+            String waived = standing.waiver(verdict) == null ? "" : "Accepted: ";
+            blocks.add(new Block.Words(verdict.weight().name(), waived + why(verdict) + " (" + verdict.subject() + ", " + places.line(verdict.at()) + ", "
+                    + verdict.rule().id() + ")"));
+        }
+        List<OpenFact> facts = standing.questions().facts();
+        if (!facts.isEmpty()) {
+            blocks.add(new Block.Heading("STILL TO BE SHOWN"));
+            blocks.add(new Block.Grid(List.of("what", "where it is written", "holds up"), facts.stream()
+                    .map(fact -> List.of(Plain.capital(fact.need().ask()), fact.need().path(), Plain.count(fact.checks().size(), "check"))).toList()));
+            blocks.add(new Block.Words("", "As a form to fill in: bayproof handover " + Places.slashed(plan) + " --ask"));
+        }
+        return blocks;
+    }
+
+    private List<Block> decided() {
+        List<Block> blocks = new ArrayList<>();
+        if (!delivery.wishes().isEmpty()) {
+            blocks.add(new Block.Heading("WISHES"));
+            blocks.add(new Block.Grid(List.of("wish", "the customer's words", "checked by", "became"), delivery.wishes().stream()
+                    .map(wish -> List.of(wish.id(), wish.want().orElse(Block.BLANK), wish.by().orElse("nobody will check this"),
+                            wish.kept().orElse(Block.BLANK))).toList()));
+        }
+        List<Plan.Found> things = delivery.found().orElse(List.of());
+        if (!things.isEmpty()) {
+            blocks.add(new Block.Heading("FOUND THINGS"));
+            blocks.add(new Block.Grid(List.of("found", "what", "state", "decision"), things.stream()
+                    .map(thing -> List.of(thing.id(), thing.what().orElse(Block.BLANK), thing.state().orElse(Block.BLANK),
+                            thing.decision().orElse(Block.BLANK))).toList()));
+        }
+        return blocks;
+    }
+}
