@@ -1,7 +1,6 @@
 package bayproof.worksheet;
 
 import bayproof.judge.Judgment;
-import bayproof.judge.Verdict;
 import bayproof.read.Inspection;
 import bayproof.read.InspectionList;
 import bayproof.read.InspectionList.Point;
@@ -27,7 +26,7 @@ public final class OwedLooks {
     /** The looks of a job that was judged. */
     public static List<Look> of(Evaluation evaluation) {
         Judgment judgment = evaluation.judgment();
-        Set<String> due = judgment.verdicts().stream().map(Verdict::rule).collect(Collectors.toSet());
+        Set<String> due = judgment.verdicts().stream().map(verdict -> verdict.rule().id()).collect(Collectors.toSet());
         List<Look> looks = new ArrayList<>();
         for (boolean after : new boolean[] {false, true}) {
             InspectionList.points().values().stream().filter(point -> point.afterWork() == after && due.contains(point.id()))
