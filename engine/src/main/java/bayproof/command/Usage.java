@@ -123,7 +123,7 @@ final class Usage {
             case FIGURE -> "Worked out or listed; a rule that was asked holds.";
             case NEW -> "Written, listed or shown.";
             case COMPLETION -> "The script was printed.";
-            case HANDOVER -> "The vehicle may go; of a form: printed, or all answers go in.";
+            case HANDOVER -> "The vehicle may go; of a form: printed, or all answers go in. With --prove: everything matches.";
             case SHEET -> "Printed, and no STOP stands open. With --filled: every pin that the plan joins fits.";
         });
         if (command == Command.SHEET) {
@@ -131,7 +131,7 @@ final class Usage {
         }
         if (command == Command.HANDOVER) {
             status.put(" " + Reply.COUNTS, "It may not go yet: something that is due is broken or not shown, at or above the weight asked for. "
-                    + "Of a filled form some answers are wrong or have to be entered by hand.");
+                    + "Of a filled form some answers are wrong or have to be entered by hand. With --prove: something does not match.");
         }
         if (command == Command.REVIEW) {
             status.put(" " + Reply.COUNTS, "Something does: broken or not shown, of the gates judged, at or above the weight asked for. "
@@ -186,7 +186,13 @@ final class Usage {
                 "  bayproof handover my-job                              may it go?",
                 "  bayproof handover my-job --gate=before-power",
                 "  bayproof handover my-job --ask > form.md              what is to be shown",
-                "  bayproof handover my-job --filled=form.md --write     read it back"};
+                "  bayproof handover my-job --filled=form.md --write     read it back",
+                "  bayproof handover my-job --sign --by=AB               sign it",
+                "  bayproof handover my-job --prove --head=3fa9-01c2-77de-10ab",
+                "",
+                "A record shows that files and entries are as they were signed; only the head on",
+                "paper shows that no entry was cut off its end. The record is the shop's own:",
+                "nothing is sent anywhere."};
             case WHY -> new String[] {"",
                 "Examples:",
                 "  bayproof why",
