@@ -29,9 +29,7 @@ public record Plan(@Field(key = "job", says = "the job") Head job,
                    @Field(key = "signal-ground", says = "where the signal ground of the audio chain meets the body") Shown<String> signalGround,
                    @Field(key = "parked", says = "time the vehicle is to stand and still start", in = Dimension.TIME) Shown<Double> parkedSeconds,
                    @Field(key = "wishes", says = "what the customer wished") Map<String, Wish> wishes,
-<<<<<<< HEAD
                    @Field(key = "inspections", says = "looks at the work, each by the name of the rule it answers") Map<String, Inspection> inspections,
-=======
                    @Field(key = "check-in", says = "the vehicle as it came") CheckIn checkIn,
                    @Field(key = "functions", says = "functions of the vehicle, before and after") Map<String, FactoryFunction> functions,
                    @Field(key = "visits", says = "visits of the vehicle") Map<String, Visit> visits,
@@ -39,7 +37,6 @@ public record Plan(@Field(key = "job", says = "the job") Head job,
                    @Field(key = "heat-soak", says = "the heat soak of the finished vehicle") HeatSoak heatSoak,
                    @Field(key = "listening", says = "what was listened for") Listening listening,
                    @Field(key = "delivered", says = "the vehicle as it goes back, and what goes with it") Delivered delivered,
->>>>>>> main
                    @Field(key = "shop-tools", says = "tools at hand") Shown<List<String>> shopTools,
                    @Field(key = "calibrated-until", says = "day until which the calibration of this tool holds, year-month-day")
                    Map<String, Shown<String>> calibratedUntil) {
