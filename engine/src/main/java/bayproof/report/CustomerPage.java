@@ -2,6 +2,7 @@ package bayproof.report;
 
 import bayproof.demand.Limits;
 import bayproof.facts.FuseStation;
+import bayproof.handover.HearingNote;
 import bayproof.read.Delivered;
 import bayproof.read.Item;
 import bayproof.read.Job;
@@ -11,7 +12,6 @@ import bayproof.report.worksheet.MarkdownForm;
 import bayproof.report.worksheet.Page;
 import bayproof.report.worksheet.Say;
 import bayproof.report.worksheet.TextForm;
-import bayproof.solve.sound.Hearing;
 import bayproof.units.Dimension;
 import bayproof.units.Units;
 import java.util.ArrayList;
@@ -23,8 +23,6 @@ import java.util.stream.Collectors;
 /** What the customer takes home: one plain page, without a word of rules. */
 public final class CustomerPage {
     private static final double SECONDS_PER_DAY = 86400;
-    private static final double SECONDS_PER_HOUR = 3600;
-    private static final double[] LOUDER = {3, 9, 15};
     private static final String WARRANTY = "In the United States the maker of a vehicle may not make its own warranty depend on parts or service of a named brand or "
             + "dealer that it does not pay for; it may refuse a defect that our work or parts caused (16 CFR 700.10; 15 U.S.C. 2302(c)). "
             + "Elsewhere other law applies. This is no legal advice.";
@@ -154,12 +152,10 @@ public final class CustomerPage {
     private void hearing() {
         Limits limits = job.limits();
         double level = limits.named("hearing-level-health").value();
-        Hearing.Criterion health = new Hearing.Criterion(level, limits.named("hearing-exchange-health").value());
         heading("HEARING");
         List<String> times = new ArrayList<>();
-        for (double louder : LOUDER) {
-            double seconds = health.allowedSeconds(level + louder);
-            times.add(Math.round(level + louder) + " dB " + (seconds < SECONDS_PER_HOUR ? Math.round(seconds / 60) + " min" : Units.print(seconds, Dimension.TIME)));
+        for (HearingNote.Allowed allowed : HearingNote.of(limits)) {
+            times.add(Math.round(allowed.decibels()) + " dB " + Units.print(allowed.seconds(), Dimension.TIME));
         }
         say("", "Loud sound harms hearing for good. Advice for people at work: " + Math.round(level) + " dB(A) for eight hours a day, and half the time for each "
                 + Math.round(limits.named("hearing-exchange-health").value()) + " dB more: " + String.join(", ", times) + ".");
