@@ -182,10 +182,13 @@ final class Usage {
                 "  bayproof sheet plan.yaml --put-back"};
             case HANDOVER -> new String[] {"",
                 "Examples:",
+                "  bayproof handover my-job --check-in > check-in.md     as the vehicle comes",
+                "  bayproof handover my-job --filled=check-in.md --write read it back",
                 "  bayproof handover my-job                              may it go?",
                 "  bayproof handover my-job --gate=before-power",
                 "  bayproof handover my-job --ask > form.md              what is to be shown",
                 "  bayproof handover my-job --filled=form.md --write     read it back",
+                "  bayproof handover my-job --customer                   the customer's page",
                 "  bayproof handover my-job --sign --by=AB               sign it",
                 "  bayproof handover my-job --prove --head=3fa9-01c2-77de-10ab",
                 "",
