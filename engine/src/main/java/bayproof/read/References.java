@@ -36,7 +36,7 @@ final class References {
         job.runs().values().forEach(this::run);
         job.plan().speakerWiring().values().forEach(this::wiring);
         job.plan().pins().values().forEach(this::pin);
-        job.plan().settings().values().forEach(setting -> terminal(Shown.of(setting.id()), setting.at()));
+        job.plan().settings().values().forEach(this::setting);
         job.itemsOf(Item.PassiveNetwork.class).forEach(network -> names(network.feeds(), network.at(), "a speaker of this job",
                 job.itemsOf(Item.Speaker.class).stream().map(Item::id).toList()));
         if (!unread.contains(job.plan().signalGround().orElse(""))) {
@@ -47,6 +47,7 @@ final class References {
         job.plan().steps().values().forEach(step -> names(step.after(), step.at(), "a step of the plan", steps));
         job.plan().audioInputs().values().forEach(this::audioInput);
         job.itemsOf(Item.Speaker.class).forEach(speaker -> name(speaker.enclosure(), speaker.at(), "an item of this job", job.items().keySet()));
+        job.itemsOf(Item.Enclosure.class).forEach(box -> names(box.shape().stands(), box.at(), "a way to stand", BoxShape.STANDS));
         if (job.vehicleNamed()) {
             names(job.plan().looked().where(), job.plan().looked().at(), "a zone of the vehicle sheet", job.vehicle().zones().keySet());
             names(job.vehicle().cabinSound().microphones(), job.vehicle().cabinSound().at(), "a place of the vehicle sheet", job.vehicle().places().keySet());
@@ -63,6 +64,11 @@ final class References {
         Collection<String> ends = new TreeSet<>(job.vehicle().places().keySet());
         ends.addAll(job.passThroughs().keySet());
         job.vehicle().routes().values().forEach(route -> two(route.between(), route.at(), "a place or pass-through of the vehicle sheet", ends));
+    }
+
+    private void setting(Setting setting) {
+        terminal(Shown.of(setting.id()), setting.at());
+        setting.bandAbove().orElse(List.of()).forEach(above -> terminal(Shown.at(above, setting.bandAbove().atOr(setting.at())), setting.at()));
     }
 
     private void audioInput(AudioInput input) {
