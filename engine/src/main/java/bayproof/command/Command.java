@@ -43,6 +43,10 @@ enum Command {
                     new Option("--write", null, "Change them."),
                     new Option("--as", "FORM", "text (where none is named), markdown or json; of a form text (Markdown) or csv."),
                     new Option("--limits", "FILE", "Shop limits to use in place of those the plan names."),
+                    new Option("--sign", null, "Sign: put the answer, every verdict and the hashes of all files into the job's record, and print its head for the paper."),
+                    new Option("--by", "INITIALS", "Who signs."),
+                    new Option("--prove", null, "Say whether the files still are what was signed last, and whether the record is whole."),
+                    new Option("--head", "HEAD", "With --prove: the head from the signed paper, which shows whether the record's end was cut off."),
                     Option.TODAY,
                     Option.UNITS)),
     WHY("why", "Explains the rules: all of them, one, one on a plan, or one limit.",
@@ -55,6 +59,12 @@ enum Command {
                             Use.BARE),
                     new Option("--coverage", null, "List what the trade demands, each with its rule, the reason why none judges it, or that it is still open."),
                     new Option("--limits", "FILE", "Shop limits to use in place of those the plan names."),
+                    Option.UNITS)),
+    FIGURE("figure", "Works out one number, or asks one rule, by hand.",
+            "NAME", false, "A number or a rule; without one, all that can be asked are listed with an example each.",
+            "NAME=VALUE", "What it is worked out from; without any, it says what it takes.",
+            List.of(new Option("--as", "FORM", "text (where none is named) or json, with every number unrounded."),
+                    new Option("--limits", "FILE", "Shop limits to use in place of the usual ones."),
                     Option.UNITS)),
     NEW("new", "Begins a job: a folder with plan, vehicle sheet and parts, or the sheet of a vehicle.",
             "FOLDER", false, "The folder to write; it must not be there yet.",
@@ -75,14 +85,22 @@ enum Command {
     private final String subject;
     private final boolean subjectNeeded;
     private final String subjectSays;
+    private final String further;
+    private final String furtherSays;
     private final List<Option> options;
 
     Command(String word, String says, String subject, boolean subjectNeeded, String subjectSays, List<Option> options) {
+        this(word, says, subject, subjectNeeded, subjectSays, null, null, options);
+    }
+
+    Command(String word, String says, String subject, boolean subjectNeeded, String subjectSays, String further, String furtherSays, List<Option> options) {
         this.word = word;
         this.says = says;
         this.subject = subject;
         this.subjectNeeded = subjectNeeded;
         this.subjectSays = subjectSays;
+        this.further = further;
+        this.furtherSays = furtherSays;
         this.options = options;
     }
 
@@ -106,6 +124,15 @@ enum Command {
 
     String subjectSays() {
         return subjectSays;
+    }
+
+    /** What further words without an option name stand for; null where none may stand there. */
+    String further() {
+        return further;
+    }
+
+    String furtherSays() {
+        return furtherSays;
     }
 
     List<Option> options() {

@@ -20,6 +20,15 @@ final class Handover {
         if (order.has("--filled")) {
             return Answers.run(order.subject(), order.word("--filled", ""), order.has("--write"));
         }
-        return HandoverJob.run(order);
+        if (order.has("--sign") && order.has("--prove")) {
+            throw new WrongUse("--sign and --prove are two things.", "Ask for one of them.");
+        }
+        if (order.has("--by") && !order.has("--sign") || order.has("--head") && !order.has("--prove")) {
+            throw new WrongUse(order.has("--by") ? "--by belongs to --sign." : "--head belongs to --prove.", "Add it.");
+        }
+        if (order.has("--prove")) {
+            return HandoverSign.prove(order);
+        }
+        return order.has("--sign") ? HandoverSign.sign(order) : HandoverJob.run(order);
     }
 }

@@ -4,6 +4,7 @@ import bayproof.demand.Gate;
 import bayproof.demand.Weight;
 import bayproof.handover.Delivery;
 import bayproof.read.JobReader;
+import bayproof.read.Source;
 import bayproof.read.UnusableInput;
 import bayproof.report.AskForm;
 import bayproof.report.HandoverJson;
@@ -11,6 +12,9 @@ import bayproof.report.HandoverPage;
 import bayproof.report.Standing;
 import bayproof.review.Evaluation;
 import bayproof.review.Timing;
+import bayproof.signoff.Chain;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.List;
 
 /** Says whether a vehicle may go back: everything that is due up to a gate. */
@@ -24,7 +28,7 @@ final class HandoverJob {
     static Reply run(Order order) throws WrongUse, UnusableInput {
         String form = Review.oneOf("--as", order.word("--as", "text"), order.has("--ask") ? ASK_FORMS : FORMS);
         String plan = Answers.plan(order.subject()).toString();
-        Standing standing = standing(order, plan);
+        Standing standing = standing(order, plan, Source.DISK);
         String page;
         if (order.has("--ask")) {
             page = form.equals("csv") ? AskForm.csv(standing, plan, true) : AskForm.markdown(standing, plan, true);
@@ -32,18 +36,26 @@ final class HandoverJob {
             Delivery delivery = Delivery.of(standing.evaluation().job());
             page = switch (form) {
                 case "json" -> HandoverJson.of(standing, delivery);
-                case "markdown" -> new HandoverPage(standing, delivery, plan).markdown();
-                default -> new HandoverPage(standing, delivery, plan).text();
+                case "markdown" -> new HandoverPage(standing, delivery, plan, record(plan)).markdown();
+                default -> new HandoverPage(standing, delivery, plan, record(plan)).text();
             };
         }
         return new Reply(standing.counts() ? Reply.COUNTS : Reply.CLEAR, page, "");
     }
 
+    private static Chain record(String plan) {
+        try {
+            return Chain.read(HandoverSign.folder(plan));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
     /** How the job stands at the gate asked for; handover where none is named. */
-    private static Standing standing(Order order, String plan) throws WrongUse, UnusableInput {
+    static Standing standing(Order order, String plan, Source source) throws WrongUse, UnusableInput {
         Gate gate = Review.word("--gate", order.word("--gate", Gate.HANDOVER.word()), Gate.values(), Gate::word);
         Weight threshold = Review.word("--at-least", order.word("--at-least", Weight.ADVISE.word()), Weight.values(), Weight::word);
-        Evaluation evaluation = Review.evaluate(plan, order.word("--limits", null), Review.today(order), new Timing());
+        Evaluation evaluation = Review.evaluate(plan, order.word("--limits", null), Review.today(order), new Timing(), source);
         if (JobReader.isEmpty(evaluation.job())) {
             throw new WrongUse("There is nothing to hand over: " + plan + " names no item and no run.", "Write at least one.");
         }

@@ -66,6 +66,7 @@ public final class Main {
                 case SHEET -> BenchSheet.run(order);
                 case HANDOVER -> Handover.run(order);
                 case WHY -> Why.run(order);
+                case FIGURE -> ByHand.run(order);
                 case NEW -> New.run(order);
                 case COMPLETION -> Completion.run(order);
             };

@@ -10,9 +10,10 @@ import java.util.TreeMap;
  *
  * @param command the command
  * @param subject the word without an option name; null where there is none
+ * @param values  further words without an option name, of commands that take any
  * @param options words by name of their option, in the order they were written; an option that takes none has an empty word
  */
-record Order(Command command, String subject, Map<String, List<String>> options) {
+record Order(Command command, String subject, List<String> values, Map<String, List<String>> options) {
 
     /**
      * Reads a command line that is written as it should be. Everything else (a slip, a call for help) is left to
@@ -26,14 +27,19 @@ record Order(Command command, String subject, Map<String, List<String>> options)
             return null;
         }
         String subject = null;
+        List<String> values = new ArrayList<>();
         Map<String, List<String>> options = new TreeMap<>();
         for (int i = 1; i < arguments.length; i++) {
             String argument = arguments[i];
             if (!argument.startsWith("-")) {
-                if (subject != null || argument.isEmpty()) {
+                if (subject != null && command.further() == null || argument.isEmpty()) {
                     return null;
                 }
-                subject = argument;
+                if (subject == null) {
+                    subject = argument;
+                } else {
+                    values.add(argument);
+                }
                 continue;
             }
             int equals = argument.indexOf('=');
@@ -55,7 +61,7 @@ record Order(Command command, String subject, Map<String, List<String>> options)
                 return null;
             }
         }
-        return subject == null && command.subjectNeeded() ? null : new Order(command, subject, options);
+        return subject == null && command.subjectNeeded() ? null : new Order(command, subject, List.copyOf(values), options);
     }
 
     /** The word behind an option, or {@code otherwise}. */

@@ -8,6 +8,7 @@ import bayproof.read.Job;
 import bayproof.read.JobFiles;
 import bayproof.read.JobReader;
 import bayproof.read.Sheet;
+import bayproof.read.Source;
 import bayproof.read.UnusableInput;
 import bayproof.report.AskForm;
 import bayproof.report.JsonReview;
@@ -168,9 +169,14 @@ final class Review {
         return evaluate(plan, limits, LocalDate.now(), new Timing());
     }
 
-    static Evaluation evaluate(String plan, String limits, LocalDate today, Timing timing) throws WrongUse, UnusableInput {
+    private static Evaluation evaluate(String plan, String limits, LocalDate today, Timing timing) throws WrongUse, UnusableInput {
+        return evaluate(plan, limits, today, timing, Source.DISK);
+    }
+
+    /** The same from a source of files, noting the time. */
+    static Evaluation evaluate(String plan, String limits, LocalDate today, Timing timing, Source source) throws WrongUse, UnusableInput {
         loadRules();
-        JobFiles files = JobFiles.read(file(plan), limits == null ? null : file(limits));
+        JobFiles files = JobFiles.read(file(plan), limits == null ? null : file(limits), source);
         timing.ended("reading");
         return Evaluation.of(files, today, timing);
     }

@@ -93,13 +93,17 @@ final class Usage {
                         : List.of(option.takesWord() ? line.matchedOptionValue(option.name(), "") : ""));
             }
         }
-        return new Order(command, line.matchedPositionalValue(0, (String) null), options);
+        return new Order(command, line.matchedPositionalValue(0, (String) null), line.matchedPositionalValue(1, List.<String>of()), options);
     }
 
     private static CommandSpec spec(Command command) {
         CommandSpec spec = spec(command.word(), command.says());
         spec.addPositional(PositionalParamSpec.builder().paramLabel(command.subject()).index("0").type(String.class)
                 .arity(command.subjectNeeded() ? "1" : "0..1").required(command.subjectNeeded()).description(command.subjectSays()).build());
+        if (command.further() != null) {
+            spec.addPositional(PositionalParamSpec.builder().paramLabel(command.further()).index("1..*").type(List.class).auxiliaryTypes(String.class).arity("0..*")
+                    .description(command.furtherSays()).build());
+        }
         for (Option option : command.options()) {
             OptionSpec.Builder builder = OptionSpec.builder(option.name()).description(option.says());
             if (option.many()) {
@@ -116,9 +120,10 @@ final class Usage {
         status.put(" " + Reply.CLEAR, switch (command) {
             case REVIEW -> "Nothing that is due counts against the plan.";
             case WHY -> "The question was answered.";
+            case FIGURE -> "Worked out or listed; a rule that was asked holds.";
             case NEW -> "Written, listed or shown.";
             case COMPLETION -> "The script was printed.";
-            case HANDOVER -> "The vehicle may go; of a form: printed, or all answers go in.";
+            case HANDOVER -> "The vehicle may go; of a form: printed, or all answers go in. With --prove: everything matches.";
             case SHEET -> "Printed, and no STOP stands open. With --filled: every pin that the plan joins fits.";
         });
         if (command == Command.SHEET) {
@@ -126,11 +131,14 @@ final class Usage {
         }
         if (command == Command.HANDOVER) {
             status.put(" " + Reply.COUNTS, "It may not go yet: something that is due is broken or not shown, at or above the weight asked for. "
-                    + "Of a filled form some answers are wrong or have to be entered by hand.");
+                    + "Of a filled form some answers are wrong or have to be entered by hand. With --prove: something does not match.");
         }
         if (command == Command.REVIEW) {
             status.put(" " + Reply.COUNTS, "Something does: broken or not shown, of the gates judged, at or above the weight asked for. "
                     + "Of a parts book or vehicle sheet alone: data is missing.");
+        }
+        if (command == Command.FIGURE) {
+            status.put(" " + Reply.COUNTS, "The rule that was asked is broken.");
         }
         if (command == Command.NEW) {
             status.put(" " + Reply.COUNTS, "Of a filled form some answers are wrong or have to be entered by hand; they are listed.");
@@ -177,7 +185,13 @@ final class Usage {
                 "  bayproof handover my-job                              may it go?",
                 "  bayproof handover my-job --gate=before-power",
                 "  bayproof handover my-job --ask > form.md              what is to be shown",
-                "  bayproof handover my-job --filled=form.md --write     read it back"};
+                "  bayproof handover my-job --filled=form.md --write     read it back",
+                "  bayproof handover my-job --sign --by=AB               sign it",
+                "  bayproof handover my-job --prove --head=3fa9-01c2-77de-10ab",
+                "",
+                "A record shows that files and entries are as they were signed; only the head on",
+                "paper shows that no entry was cut off its end. The record is the shop's own:",
+                "nothing is sent anywhere."};
             case WHY -> new String[] {"",
                 "Examples:",
                 "  bayproof why",
@@ -187,6 +201,20 @@ final class Usage {
                 "  bayproof why --source=\"33 CFR 183.455\"",
                 "  bayproof why --mistake=grommet                what goes wrong with grommets",
                 "  bayproof why --coverage --topic=grounds       what is asked, and who judges it"};
+            case FIGURE -> new String[] {"",
+                "Every quantity carries its unit. A value with a space in it may stand with or",
+                "without quotes; | ( ) and ' need them.",
+                "",
+                "Examples:",
+                "  bayproof figure                                   what can be asked",
+                "  bayproof figure drop                              what it is worked out from",
+                "  bayproof figure drop current=30 A size=4 AWG length=10 m",
+                "  bayproof figure fuse-near-battery length=1.2 m sheathed=no",
+                "  bayproof figure load \"net=4 ohm + 4 ohm | 4 ohm + 4 ohm\" bridged=yes",
+                "  bayproof figure parked-days capacity=70 Ah standby=23 mA wished=21 d --as=json",
+                "",
+                "A rule that is asked like this judges the numbers given and nothing else of what",
+                "it asks for; on a plan it judges all of it."};
             case NEW -> new String[] {"",
                 "Begin with an example that is near your job:",
                 "  bayproof new --list",

@@ -52,7 +52,7 @@ final class Amplifiers {
 
     /** Volts of one output at its rated power; a bridged pair has twice those of one channel. */
     static Shown<Double> fullVolts(Item.Amplifier amplifier, boolean bridged) {
-        return amplifier.ratedWatts().with(amplifier.ratedLoadOhms(), Levels::targetVolts).then(volts -> Shown.of(bridged ? 2 * volts : volts,
+        return amplifier.ratedWatts().with(amplifier.ratedLoadOhms(), (watts, ohms) -> Levels.fullVolts(watts, ohms, bridged)).then(volts -> Shown.of(volts,
                 () -> "sqrt(" + Model.print(amplifier.ratedWatts().orElse(0.0), Dimension.POWER) + " x "
                         + Model.print(amplifier.ratedLoadOhms().orElse(0.0), Dimension.RESISTANCE) + ")" + (bridged ? " x 2, bridged" : "")));
     }

@@ -4,6 +4,7 @@ import bayproof.graph.Link;
 import bayproof.graph.WiringGraph;
 import bayproof.read.Item;
 import bayproof.read.Run;
+import bayproof.solve.Sums;
 import bayproof.units.Dimension;
 import bayproof.vocabulary.Fact;
 import bayproof.vocabulary.Kleene;
@@ -56,7 +57,7 @@ final class ConductorFacts {
     // return beside feed
 
     private ReturnPath returnPath(Item item, Shown<Run> feed, Shown<Run> back) {
-        Shown<Double> share = area(back).with(area(feed), (mine, theirs) -> mine / theirs);
+        Shown<Double> share = area(back).with(area(feed), Sums::share);
         if (share.isGiven()) {
             String working = back.orElse(null).id() + " " + back.orElse(null).size().orElse("") + " / " + feed.orElse(null).id() + " "
                     + feed.orElse(null).size().orElse("") + ", by area";

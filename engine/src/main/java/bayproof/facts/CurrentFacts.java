@@ -3,6 +3,7 @@ package bayproof.facts;
 import bayproof.graph.Link;
 import bayproof.read.Item;
 import bayproof.read.Run;
+import bayproof.solve.Sums;
 import bayproof.units.Dimension;
 import bayproof.vocabulary.Fact;
 import bayproof.vocabulary.FuseLoad;
@@ -91,13 +92,13 @@ final class CurrentFacts {
         Supplier<String> working = () -> current.bad == null ? current.working.get()
                 : current.working.get() + " / " + word + " " + Model.print(most.bad, Dimension.CURRENT);
         if (current.windows == null && most.windows == null) {
-            return Shown.of(current.bad / most.bad, working);
+            return Shown.of(Sums.share(current.bad, most.bad), working);
         }
         double reference = current.bad == null ? current.good : current.bad;
         List<Window> ofBase = most.windows == null ? List.of() : most.windows.all().stream()
                 .map(window -> window.weighing(Math.abs(reference / most.bad - reference / most.good))).toList();
         Windows ofCurrent = current.windows == null ? Windows.unweighed(List.of()) : current.windows;
-        return new Shown.Assumed<>(current.bad == null ? null : current.bad / most.bad, current.good / most.good,
+        return new Shown.Assumed<>(current.bad == null ? null : Sums.share(current.bad, most.bad), Sums.share(current.good, most.good),
                 new SharedWindows(ofCurrent, 1 / most.bad, ofBase), working);
     }
 

@@ -5,6 +5,7 @@ import bayproof.read.CoilNet;
 import bayproof.read.Item;
 import bayproof.read.Setting;
 import bayproof.solve.sound.Draw;
+import bayproof.solve.sound.Levels;
 import bayproof.solve.sound.SpeakerLoads;
 import bayproof.solve.sound.SpeakerNet;
 import bayproof.units.Dimension;
@@ -26,8 +27,6 @@ import java.util.function.Consumer;
 
 /** Facts about each speaker and what drives it, and about each amplifier's channels and rating. */
 final class DriverFacts {
-    private static final double ROUNDED = 1e9;
-
     private final Model model;
     private final SpeakerNets nets;
     private final Outputs outputs;
@@ -79,8 +78,7 @@ final class DriverFacts {
             watts = watts.with(watts(speaker, output), Double::sum);
         }
         Shown<Double> reached = watts;
-        // A root and its square leave a rounding in the last digits, which must not break a rating that is met exactly.
-        Shown<Double> share = watts.with(speaker.data().ratedWatts(), (given, rated) -> Math.rint(given / rated * ROUNDED) / ROUNDED).then(part -> Shown.of(part,
+        Shown<Double> share = watts.with(speaker.data().ratedWatts(), Levels::powerShare).then(part -> Shown.of(part,
                 () -> Model.print(reached.orElse(0.0), Dimension.POWER) + " of " + Model.print(speaker.data().ratedWatts().orElse(0.0), Dimension.POWER)));
         boolean direct = on.stream().allMatch(output -> output.speakers().contains(speaker.id()));
         Knob limiter = on.size() == 1 && direct && outputs.setting(on.get(0).wiring().id()) != null
@@ -174,8 +172,9 @@ final class DriverFacts {
         Shown<Double> output = outputs.outputWatts(amplifier);
         for (Level level : Level.values()) {
             double share = level.share(model);
-            Shown<Double> amperes = amplifier.idleAmperes().with(full.with(classD, (efficiency, d) -> share == 0 ? 1 : Draw.efficiency(d, efficiency, share))
-                    .with(output, (efficiency, watts) -> Draw.amperes(Draw.supplyWatts(watts * share, efficiency), volts)), Double::sum);
+            Shown<Double> amperes = amplifier.idleAmperes().with(output, (idle, watts) -> new double[] {idle, watts})
+                    .with(full.with(classD, (efficiency, d) -> new double[] {efficiency, d ? 1 : 0}),
+                            (power, stage) -> Draw.amplifierAmperes(power[0], power[1], stage[1] == 1, stage[0], share, volts));
             if (amperes.isGiven()) {
                 model.numbers.put(amplifier.path() + ".draw-" + level.words().replace(' ', '-'), amperes.orElse(0.0), Dimension.CURRENT,
                         () -> Model.print(output.orElse(0.0) * share, Dimension.POWER) + " of output at " + Model.print(volts, Dimension.VOLTAGE)

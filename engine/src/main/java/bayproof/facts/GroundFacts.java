@@ -6,6 +6,7 @@ import bayproof.graph.ShieldGraph;
 import bayproof.graph.WiringGraph;
 import bayproof.read.Item;
 import bayproof.read.Run;
+import bayproof.solve.Sums;
 import bayproof.units.Dimension;
 import bayproof.vocabulary.At;
 import bayproof.vocabulary.BodyStrap;
@@ -318,10 +319,10 @@ final class GroundFacts {
 
     private static Shown<Double> scaled(Shown<Double> amperes, double most) {
         if (amperes instanceof Shown.Assumed<Double> assumed) {
-            return new Shown.Assumed<>(assumed.bad() == null ? null : assumed.bad() / most, assumed.good() / most, assumed.windows(),
+            return new Shown.Assumed<>(assumed.bad() == null ? null : Sums.share(assumed.bad(), most), Sums.share(assumed.good(), most), assumed.windows(),
                     () -> assumed.calculation().get() + ", over an ampacity of " + Model.print(most, Dimension.CURRENT));
         }
-        return amperes.then(value -> Shown.of(value / most, () -> Model.print(value, Dimension.CURRENT)
+        return amperes.then(value -> Shown.of(Sums.share(value, most), () -> Model.print(value, Dimension.CURRENT)
                 + " of the job into the body, over an ampacity of " + Model.print(most, Dimension.CURRENT)));
     }
 

@@ -4,6 +4,7 @@ import bayproof.read.Fitting;
 import bayproof.read.Item;
 import bayproof.read.Mount;
 import bayproof.read.Vehicle;
+import bayproof.solve.Sums;
 import bayproof.units.Dimension;
 import bayproof.vocabulary.CooledItem;
 import bayproof.vocabulary.CrashLoad;
@@ -20,11 +21,7 @@ import java.util.function.Consumer;
 
 /** Facts about how the planned items are fastened, what lies behind and how they are cooled. */
 final class MountFacts {
-    /** Standard gravity, NIST SP 811 appendix B. */
-    private static final double GRAVITY = 9.80665;
     private static final double MILLIMETRES = 1000;
-    /** Far below what a tape shows; a difference of two lengths is cut off here so that 17 mm - 12 mm is 5 mm. */
-    private static final double FINEST = 1e9;
     private static final int MOST_FASTENERS = 24;
 
     private final Model model;
@@ -78,7 +75,7 @@ final class MountFacts {
         Mount mount = fitting.mount();
         return new MountedItem(item.path(), item.at(),
                 mount.fastener().map(kind -> !model.limit("holeless-fasteners").words().contains(kind)), behind(mount),
-                mount.freeDepthMetres().with(mount.tipMetres(), MountFacts::difference), shorterTip(item, mount),
+                mount.freeDepthMetres().with(mount.tipMetres(), Sums::lengthLeft), shorterTip(item, mount),
                 fitting.massKilograms().map(mass -> mass > model.value("heavy-part")), mount.fastener(),
                 Ladders.knob(() -> List.of("rivet-nut", "bolt-nut"), "items", item.id(), "mount", "fastener"));
     }
@@ -114,18 +111,14 @@ final class MountFacts {
         return ladder;
     }
 
-    static double difference(double one, double other) {
-        return Math.round((one - other) * FINEST) / FINEST;
-    }
-
     // in a crash
 
     private CrashLoad crash(Item item, Fitting fitting) {
         Mount mount = fitting.mount();
         Shown<Double> mass = fitting.massKilograms();
         Shown<Double> share = holds(mount).with(mass, (newtons, kilograms) -> new double[] {newtons, kilograms}).then(pair ->
-                Shown.of(pair[0] / (pair[1] * GRAVITY), () -> Model.print(pair[0], Dimension.FORCE) + " / ("
-                        + Model.print(pair[1], Dimension.MASS) + " x " + GRAVITY + " m/s2)"));
+                Shown.of(Sums.heldShare(pair[0], pair[1]), () -> Model.print(pair[0], Dimension.FORCE) + " / ("
+                        + Model.print(pair[1], Dimension.MASS) + " x " + Sums.GRAVITY + " m/s2)"));
         Integer planned = mount.fasteners().orElse(null);
         return new CrashLoad(item.path(), item.at(), inside(item), mass.map(kilograms -> kilograms >= model.value("crash-mass")),
                 !(mass.orElse(Double.MAX_VALUE) <= model.value("crash-mass-stop")), share,

@@ -7,6 +7,7 @@ import bayproof.read.Item;
 import bayproof.solve.NoSolution;
 import bayproof.solve.OperatingPoint;
 import bayproof.solve.Solution;
+import bayproof.solve.Sums;
 import bayproof.units.Dimension;
 import bayproof.vocabulary.ChargeSource;
 import bayproof.vocabulary.Fact;
@@ -65,7 +66,7 @@ final class NetworkFacts {
         return corner.worst(level, one -> one == item, here -> {
             double reference = model.value("drop-reference");
             double lost = here.network().lostVolts(here.point(), item);
-            return new Result(lost / reference, null, () -> {
+            return new Result(Sums.share(lost, reference), null, () -> {
                 double post = here.network().postVolts(here.point(), item);
                 return SupplyNetwork.volts(post) + " at the battery posts - " + SupplyNetwork.volts(post - lost) + " at " + item.id() + " = "
                         + SupplyNetwork.volts(lost) + ", over " + SupplyNetwork.volts(reference) + " (" + here.when() + ", "
@@ -154,7 +155,7 @@ final class NetworkFacts {
         }
         double drawn = point.sourceAmperes(alternator.id());
         double own = model.job.vehicle().supply().ownLoadAmperes().orElse(0.0);
-        return new Result(output - drawn, null, () -> Model.print(output, Dimension.CURRENT) + (full ? " in full - " : " at hot idle - ")
+        return new Result(Sums.leftAmperes(output, drawn), null, () -> Model.print(output, Dimension.CURRENT) + (full ? " in full - " : " at hot idle - ")
                 + Model.print(own, Dimension.CURRENT) + " of the vehicle itself - " + Model.print(drawn - own, Dimension.CURRENT)
                 + " of the job (normal programme)");
     }

@@ -5,7 +5,6 @@ import bayproof.graph.Link;
 import bayproof.read.CoilNet;
 import bayproof.read.Item;
 import bayproof.read.Run;
-import bayproof.solve.sound.CoilFault;
 import bayproof.solve.sound.MeterReading;
 import bayproof.solve.sound.SpeakerLoads;
 import bayproof.solve.sound.SpeakerNet;
@@ -22,7 +21,6 @@ import bayproof.vocabulary.SpeakerCable;
 import bayproof.vocabulary.Window;
 import bayproof.vocabulary.Windows;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -80,8 +78,7 @@ final class OutputFacts {
         Shown<Boolean> alike = types.with(net, (all, built) -> all.size() == 1 && !built.hasCapacitor());
         return new CoilSharing(output.wiring().path(), output.wiring().at(), alike, net.then(built -> {
             Map<String, Double> shares = built.sharesAt(REFERENCE_HERTZ);
-            double ratio = Collections.max(shares.values()) / Collections.min(shares.values());
-            return Shown.of(ratio, () -> String.join(", ", shares.entrySet().stream()
+            return Shown.of(built.shareRatio(REFERENCE_HERTZ), () -> String.join(", ", shares.entrySet().stream()
                     .map(one -> one.getKey() + " " + Model.print(one.getValue(), Dimension.RATIO)).toList()));
         }));
     }
@@ -140,7 +137,7 @@ final class OutputFacts {
 
     private Shown<Double> loopOhms(Run run) {
         return run.size().with(run.metal(), (size, metal) -> model.conductors().ohmsPerMetre(size, metal, REFERENCE_CELSIUS))
-                .with(model.lengthMetres(run), (ohms, metres) -> 2 * ohms * metres);
+                .with(model.lengthMetres(run), SpeakerWire::loopOhms);
     }
 
     // the meter
@@ -164,7 +161,7 @@ final class OutputFacts {
                 .with(wire, (both, ohms) -> MeterReading.ofFaults(both[0], both[1], ohms, cold, warm));
         note(path, window);
         Shown<String> doubtful = faults.with(output.wiring().readOhms(), (all, reading) -> all.stream()
-                .filter(one -> one.window().holds(reading)).map(one -> words(one.fault())).toList()).map(all -> String.join("; ", all));
+                .filter(one -> one.window().holds(reading)).map(one -> one.fault().words()).toList()).map(all -> String.join("; ", all));
         return new MeteredOutput(path, output.wiring().at(), output.wiring().readOhms(), window.then(one -> end(one.low(), wire, "least")),
                 window.then(one -> end(one.high(), wire, "greatest")), expected(window, net), doubtful.map(String::isEmpty), doubtful);
     }
@@ -192,15 +189,5 @@ final class OutputFacts {
             model.numbers.put(path + ".reads-least", given.value().low(), Dimension.RESISTANCE, () -> "DC resistance of the net and its wires, coldest");
             model.numbers.put(path + ".reads-most", given.value().high(), Dimension.RESISTANCE, () -> "DC resistance of the net and its wires, warmest");
         }
-    }
-
-    private static String words(CoilFault fault) {
-        return switch (fault.kind()) {
-            case COIL_OPEN -> fault.what() + " open";
-            case COIL_SHORTED -> fault.what() + " shorted";
-            case SPEAKER_MISSING -> fault.what() + " missing";
-            case SERIES_WIRED_PARALLEL -> fault.what() + " in parallel";
-            case PARALLEL_WIRED_SERIES -> fault.what() + " in series";
-        };
     }
 }

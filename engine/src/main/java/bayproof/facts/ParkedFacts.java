@@ -5,6 +5,7 @@ import bayproof.read.Item;
 import bayproof.read.Plan;
 import bayproof.read.Upkeep;
 import bayproof.read.Vehicle;
+import bayproof.solve.Sums;
 import bayproof.units.Dimension;
 import bayproof.vocabulary.Fact;
 import bayproof.vocabulary.Kleene;
@@ -66,7 +67,7 @@ final class ParkedFacts {
         Shown<Boolean> drained = standby.map(amperes -> amperes > 0);
         double share = model.value("parked-share-of-capacity");
         Shown<Double> lasts = battery.capacityCoulombs().with(standby, (coulombs, amperes) -> new double[] {coulombs, amperes})
-                .then(pair -> Shown.of(share * pair[0] / pair[1], () -> Model.print(share, Dimension.RATIO) + " of "
+                .then(pair -> Shown.of(Sums.lastsSeconds(share, pair[0], pair[1]), () -> Model.print(share, Dimension.RATIO) + " of "
                         + Model.print(pair[0], Dimension.CHARGE) + " over " + Model.print(pair[1], Dimension.CURRENT)));
         return new ParkedBattery(battery.path(), battery.at(), starter, starter ? share(standby, supply) : Shown.of(0.0), drained, lasts,
                 model.job.plan().parkedSeconds());
@@ -106,11 +107,11 @@ final class ParkedFacts {
         Shown<Double> limit = supply.standbyLimitAmperes();
         if (limit.isGiven() || !standby.isGiven()) {
             return limit.isGiven() ? standby.with(limit, (draw, most) -> new double[] {draw, most})
-                    .then(pair -> Shown.of(pair[0] / pair[1], () -> working(standby, pair[1]))) : standby;
+                    .then(pair -> Shown.of(Sums.share(pair[0], pair[1]), () -> working(standby, pair[1]))) : standby;
         }
         Limit usual = model.limit("standby-usual");
         double draw = standby.orElse(0.0);
-        return new Shown.Assumed<>(draw / usual.low(), draw / usual.high(), Windows.unweighed(List.of(new Window(supply.path() + ".standby-limit",
+        return new Shown.Assumed<>(Sums.share(draw, usual.low()), Sums.share(draw, usual.high()), Windows.unweighed(List.of(new Window(supply.path() + ".standby-limit",
                 usual.name(), usual.low(), usual.high(), 0))), () -> working(standby, usual.low()));
     }
 

@@ -6,6 +6,7 @@ import bayproof.graph.Role;
 import bayproof.graph.WiringGraph;
 import bayproof.read.Item;
 import bayproof.read.Run;
+import bayproof.solve.Sums;
 import bayproof.units.Dimension;
 import bayproof.vocabulary.ChargingRun;
 import bayproof.vocabulary.Fact;
@@ -238,11 +239,11 @@ final class ProtectionFacts {
     private Shown<Double> share(Link guard, Run run, Shown<Double> ampacity) {
         if (ampacity instanceof Shown.Assumed<Double> assumed && guard.ratingAmperes().isGiven()) {
             double rating = guard.ratingAmperes().orElse(0.0);
-            return new Shown.Assumed<>(rating / assumed.bad(), rating / assumed.good(), assumed.windows(),
+            return new Shown.Assumed<>(Sums.share(rating, assumed.bad()), Sums.share(rating, assumed.good()), assumed.windows(),
                     () -> shareText(guard, rating, assumed.bad()));
         }
         return guard.ratingAmperes().with(ampacity, (rating, most) -> new double[] {rating, most}).then(pair ->
-                Shown.of(pair[0] / pair[1], () -> shareText(guard, pair[0], pair[1])));
+                Shown.of(Sums.share(pair[0], pair[1]), () -> shareText(guard, pair[0], pair[1])));
     }
 
     private static String shareText(Link guard, double rating, double ampacity) {

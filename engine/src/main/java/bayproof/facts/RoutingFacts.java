@@ -2,6 +2,7 @@ package bayproof.facts;
 
 import bayproof.read.Run;
 import bayproof.read.Vehicle;
+import bayproof.solve.Sums;
 import bayproof.units.Dimension;
 import bayproof.vocabulary.Fact;
 import bayproof.vocabulary.HingeCrossing;
@@ -41,7 +42,7 @@ final class RoutingFacts {
     }
 
     private LaidRun laid(Run run) {
-        Shown<Double> share = run.bendMetres().with(run.diameterMetres(), (bend, diameter) -> bend / diameter).then(value ->
+        Shown<Double> share = run.bendMetres().with(run.diameterMetres(), Sums::share).then(value ->
                 Shown.of(value, () -> Model.print(run.bendMetres().orElse(0.0), Dimension.LENGTH) + " / "
                         + Model.print(run.diameterMetres().orElse(0.0), Dimension.LENGTH)));
         return new LaidRun(run.path(), run.at(), Shown.of(!model.job.isFactory(run)), run.tiedTo(), run.supportMetres(), share,

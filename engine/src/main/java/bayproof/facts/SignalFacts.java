@@ -7,6 +7,7 @@ import bayproof.read.LineSignal;
 import bayproof.read.Plan;
 import bayproof.read.Run;
 import bayproof.read.Setting;
+import bayproof.solve.Sums;
 import bayproof.solve.sound.Hearing;
 import bayproof.solve.sound.Levels;
 import bayproof.units.Dimension;
@@ -122,7 +123,7 @@ final class SignalFacts {
         Knob lower = target.isGiven() ? Ladders.knob(() -> tenthsBelow(target.orElse(0.0)), "settings", terminal, "gain", "target") : null;
         return new GainSetting("settings." + terminal, setting == null ? output.wiring().at() : setting.at(), target, tone, level, asked, full, decibels,
                 full.with(output.amplifier().input().mostInputVolts(), Levels::decibels),
-                full.with(output.amplifier().input().leastInputVolts(), Levels::decibels), read.with(target, (volts, wanted) -> volts / wanted), lower);
+                full.with(output.amplifier().input().leastInputVolts(), Levels::decibels), read.with(target, Sums::share), lower);
     }
 
     /** What arrives at the input of an output: the one of its number, else the first of its amplifier. */

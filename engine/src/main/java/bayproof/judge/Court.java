@@ -64,6 +64,21 @@ public final class Court {
         return new Judgment(verdicts, outside);
     }
 
+    /**
+     * What one rule says of one fact: a {@link Verdict}, or a {@link Judgment.NotApplicable} where the fact lies outside of what it asks for.
+     *
+     * @param rule a known rule that speaks about facts of this kind
+     * @throws RuleFault when the rule breaks one of the fixed points, or does not speak about the fact
+     */
+    public static Object judge(String rule, Fact fact, Limits limits) {
+        RuleBase base = RuleBase.built();
+        List<Demand> demands = base.demands(rule, fact);
+        if (demands.size() != 1) {
+            throw new RuleFault("the rule " + rule + " speaks " + demands.size() + " times about a " + fact.getClass().getSimpleName());
+        }
+        return assess(base.rules().get(rule), demands.get(0), limits);
+    }
+
     private static Object assess(RuleInfo rule, Demand demand, Limits limits) {
         try {
             return new Assessor(rule, demand, limits).assess();

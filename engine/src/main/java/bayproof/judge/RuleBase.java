@@ -27,6 +27,7 @@ import org.kie.api.event.rule.AfterMatchFiredEvent;
 import org.kie.api.event.rule.DefaultAgendaEventListener;
 import org.kie.api.event.rule.BeforeMatchFiredEvent;
 import org.kie.api.runtime.KieSession;
+import org.kie.api.runtime.rule.AgendaFilter;
 
 /**
  * The rules, compiled when the program was built and loaded without a rule compiler. Immutable and shared; every
@@ -110,6 +111,15 @@ public final class RuleBase {
 
     /** Lets every rule speak about the facts; what they ask for is returned in no particular order. */
     List<bayproof.demand.Demand> demands(Collection<Fact> facts, RuleTimes times) {
+        return demands(facts, times, null);
+    }
+
+    /** Lets one rule alone speak about a fact. */
+    List<bayproof.demand.Demand> demands(String rule, Fact fact) {
+        return demands(List.of(fact), new RuleTimes(), match -> match.getRule().getName().equals(rule));
+    }
+
+    private List<bayproof.demand.Demand> demands(Collection<Fact> facts, RuleTimes times, AgendaFilter speaks) {
         Judge judge = new Judge();
         KieSession session = base.newKieSession();
         String[] speaking = {""};
@@ -128,7 +138,7 @@ public final class RuleBase {
             });
             session.setGlobal("judge", judge);
             facts.forEach(session::insert);
-            session.fireAllRules();
+            session.fireAllRules(speaks);
         } catch (RuntimeException e) {
             RuleInfo rule = rules.get(speaking[0]);
             throw new RuleFault(rule == null ? "the rules cannot be run" : "the rule in " + rule.file() + " failed: "

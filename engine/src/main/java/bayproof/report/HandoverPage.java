@@ -12,6 +12,7 @@ import bayproof.report.worksheet.Page;
 import bayproof.report.worksheet.TextForm;
 import bayproof.review.OpenFact;
 import bayproof.review.Remedy;
+import bayproof.signoff.Chain;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -21,9 +22,14 @@ public final class HandoverPage {
     private final Delivery delivery;
     private final Places places;
     private final String plan;
+    private final Chain record;
 
-    /** @param plan the plan's file as the user gave it */
-    public HandoverPage(Standing standing, Delivery delivery, String plan) {
+    /**
+     * @param plan   the plan's file as the user gave it
+     * @param record what was signed so far
+     */
+    public HandoverPage(Standing standing, Delivery delivery, String plan, Chain record) {
+        this.record = record;
         this.standing = standing;
         this.delivery = delivery;
         this.places = new Places(plan);
@@ -52,7 +58,7 @@ public final class HandoverPage {
     }
 
     /** The answer with what holds it. */
-    String answer() {
+    public String answer() {
         List<Verdict> against = standing.due().stream().filter(standing::counts).toList();
         String act = standing.gate() == Gate.HANDOVER ? "GO" : GateWords.loud(standing.gate());
         if (against.isEmpty()) {
@@ -97,6 +103,11 @@ public final class HandoverPage {
         }
         add(head, "Wishes", wishes());
         add(head, "Found things", found());
+        String oneGo = SignOffText.oneGo(standing.evaluation());
+        if (!oneGo.isEmpty()) {
+            add(head, "Attested", oneGo);
+        }
+        add(head, "Signed", SignOffText.standing(record));
         return head;
     }
 

@@ -104,7 +104,8 @@ public final class RulePages {
         };
     }
 
-    private static void figure(Paper page, Limit limit, String margin) {
+    /** A limit with its source and what others say. */
+    static void figure(Paper page, Limit limit, String margin) {
         int indent = margin.length() + 4;
         page.hanging(margin, indent, limit.name() + ": " + Amounts.figure(limit));
         page.hanging(margin + "  ", indent, Plain.sentence(limit.says()));

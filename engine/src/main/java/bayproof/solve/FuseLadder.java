@@ -18,6 +18,11 @@ public final class FuseLadder {
         return ratingsAmperes.stream().filter(each -> each < ratingAmperes).sorted(Comparator.reverseOrder()).toList();
     }
 
+    /** Ratings from one current to another, both included, the smallest first. */
+    public List<Double> between(double leastAmperes, double mostAmperes) {
+        return ratingsAmperes.stream().filter(each -> each >= leastAmperes && each <= mostAmperes).toList();
+    }
+
     /** Ratings above a current in amperes, the nearest first. */
     public List<Double> above(double ratingAmperes) {
         return ratingsAmperes.stream().filter(each -> each > ratingAmperes).toList();

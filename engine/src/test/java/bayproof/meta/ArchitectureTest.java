@@ -43,13 +43,16 @@ class ArchitectureTest {
             // A card is read like any other file.
             Map.entry("judge", Set.of("vocabulary", "demand", "units", "read", "facts")),
             Map.entry("review", Set.of("vocabulary", "demand", "units", "read", "facts", "judge")),
+            // A figure asked by hand takes the solver's functions and the rules, and no job.
+            Map.entry("figure", Set.of("vocabulary", "demand", "units", "solve", "read", "judge")),
             Map.entry("worksheet", Set.of("vocabulary", "demand", "units", "solve", "read", "graph", "facts", "judge", "review")),
             Map.entry("handover", Set.of("vocabulary", "demand", "units", "solve", "read", "graph", "facts", "judge", "review", "worksheet")),
+            Map.entry("signoff", Set.of("vocabulary", "demand", "units", "read", "judge", "review")),
             Map.entry("splice", Set.of("vocabulary", "read", "review")),
             // A form is read back by the marks it is printed with.
-            Map.entry("report", Set.of("vocabulary", "demand", "units", "read", "facts", "judge", "review", "worksheet", "handover", "splice")),
+            Map.entry("report", Set.of("vocabulary", "demand", "units", "read", "facts", "judge", "review", "figure", "worksheet", "handover", "signoff", "splice")),
             Map.entry("start", Set.of("vocabulary", "read")),
-            Map.entry("command", Set.of("vocabulary", "demand", "units", "read", "facts", "judge", "review", "worksheet", "handover", "splice", "report",
+            Map.entry("command", Set.of("vocabulary", "demand", "units", "read", "facts", "judge", "review", "figure", "worksheet", "handover", "signoff", "splice", "report",
                     "start"))));
 
     @Test

@@ -21,6 +21,17 @@ public record CoilFault(Kind kind, String what, SpeakerNet net) {
     /** What can be wrong. */
     public enum Kind { COIL_OPEN, COIL_SHORTED, SPEAKER_MISSING, SERIES_WIRED_PARALLEL, PARALLEL_WIRED_SERIES }
 
+    /** What is wrong, in a few words. */
+    public String words() {
+        return what + switch (kind) {
+            case COIL_OPEN -> " open";
+            case COIL_SHORTED -> " shorted";
+            case SPEAKER_MISSING -> " missing";
+            case SERIES_WIRED_PARALLEL -> " in parallel";
+            case PARALLEL_WIRED_SERIES -> " in series";
+        };
+    }
+
     /**
      * Every single fault of a net: each coil open, each shorted, each speaker of several coils left off, each group of coils in
      * series wired in parallel, each group in parallel wired in series. A speaker is what stands before the dot of a coil's name.

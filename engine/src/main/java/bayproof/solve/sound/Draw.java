@@ -28,6 +28,18 @@ public final class Draw {
     }
 
     /**
+     * Current of an amplifier: its idle draw, and its output over its efficiency at that level.
+     *
+     * @param outputWatts    output at full sine into the planned loads
+     * @param atFullSine     efficiency at full sine, 0 to 1
+     * @param shareOfFullSine 0 to 1; 0 is idle
+     */
+    public static double amplifierAmperes(double idleAmperes, double outputWatts, boolean classD, double atFullSine, double shareOfFullSine, double volts) {
+        return shareOfFullSine == 0 ? idleAmperes : idleAmperes
+                + amperes(supplyWatts(outputWatts * shareOfFullSine, efficiency(classD, atFullSine, shareOfFullSine)), volts);
+    }
+
+    /**
      * The resistance that stands for an amplifier without a regulated supply: its rails follow its supply, so its power goes with the
      * square of the volts (derived).
      *

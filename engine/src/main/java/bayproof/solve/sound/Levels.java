@@ -2,8 +2,7 @@ package bayproof.solve.sound;
 
 /** Volts, power and decibels of a signal. All volts are RMS unless a name says otherwise. */
 public final class Levels {
-    /** 0 dBu: the volts that give 1 mW in 600 ohm. */
-    private static final double UNLOADED_REFERENCE_VOLTS = Math.sqrt(0.6);
+    private static final double ROUNDED = 1e9;
 
     private Levels() {
     }
@@ -11,6 +10,16 @@ public final class Levels {
     /** Target volts at an output: V = sqrt(P R) (textbook). R is the nominal load of the plan, never what an ohmmeter reads. */
     public static double targetVolts(double watts, double loadOhms) {
         return Math.sqrt(watts * loadOhms);
+    }
+
+    /**
+     * Volts of an amplifier output at its rated power; a bridged pair has twice those of one channel.
+     *
+     * @param ratedWatts of one channel
+     * @param ratedOhms  load it is rated at
+     */
+    public static double fullVolts(double ratedWatts, double ratedOhms, boolean bridged) {
+        return targetVolts(ratedWatts, ratedOhms) * (bridged ? 2 : 1);
     }
 
     /** Power of so many volts in a load: P = V^2/R (textbook). */
@@ -23,11 +32,6 @@ public final class Levels {
         return volts * Math.sqrt(2);
     }
 
-    /** RMS volts of a sine of so many volts from peak to peak (textbook). */
-    public static double voltsOfSwing(double peakToPeakVolts) {
-        return peakToPeakVolts / 2 / Math.sqrt(2);
-    }
-
     /** Level of one voltage against another: 20 log10 (textbook). */
     public static double decibels(double volts, double referenceVolts) {
         return 20 * Math.log10(volts / referenceVolts);
@@ -38,33 +42,16 @@ public final class Levels {
         return referenceVolts * Math.pow(10, decibels / 20);
     }
 
-    /** Volts of a level in dBV: against 1 V. */
-    public static double voltsOfDecibelVolts(double level) {
-        return voltsAt(1, level);
-    }
-
-    /** Volts of a level in dBu: against 0.7746 V, 1 mW in 600 ohm. */
-    public static double voltsOfDecibelsUnloaded(double level) {
-        return voltsAt(UNLOADED_REFERENCE_VOLTS, level);
-    }
-
     /** Room above a share of full power: -10 log10 (textbook). */
     public static double headroomDecibels(double shareOfPower) {
         return -10 * Math.log10(shareOfPower);
     }
 
     /**
-     * Average power as a share of the full-sine rating where peaks just clip: 10^(-(CF - 3.01)/10), 3.01 dB being the crest factor of
-     * a sine (derived).
-     *
-     * @param crestDecibels crest factor, dB, at least that of a sine
+     * Power that reaches a speaker as a share of its rating. A root and its square leave a rounding in the last digits, which must not
+     * break a rating that is met exactly.
      */
-    public static double shareOfCrest(double crestDecibels) {
-        return 2 * Math.pow(10, -crestDecibels / 10);
-    }
-
-    /** Power of a bridged output without a converter: (Vs/sqrt 2)^2/R (derived; a hobby forum gives 14 V, 4 ohm: 24.5 W). */
-    public static double bridgeWatts(double supplyVolts, double loadOhms) {
-        return watts(supplyVolts / Math.sqrt(2), loadOhms);
+    public static double powerShare(double watts, double ratedWatts) {
+        return Math.rint(watts / ratedWatts * ROUNDED) / ROUNDED;
     }
 }

@@ -1,5 +1,6 @@
 package bayproof.solve.sound;
 
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -115,6 +116,12 @@ public sealed interface SpeakerNet {
         double sum = watts.values().stream().mapToDouble(Double::doubleValue).sum();
         watts.replaceAll((coil, one) -> one / sum);
         return watts;
+    }
+
+    /** Power of the coil that takes the most, against the one that takes the least. */
+    default double shareRatio(double hertz) {
+        Map<String, Double> shares = sharesAt(hertz);
+        return Collections.max(shares.values()) / Collections.min(shares.values());
     }
 
     /** Adds the power of every coil where the net carries a current of this square. */

@@ -5,6 +5,11 @@ public final class SpeakerWire {
     private SpeakerWire() {
     }
 
+    /** Resistance of both conductors of a cable. */
+    public static double loopOhms(double ohmsPerMetre, double metres) {
+        return 2 * ohmsPerMetre * metres;
+    }
+
     /** Resistance of the wire as a share of the load. */
     public static double shareOfLoad(double wireOhms, double loadOhms) {
         return wireOhms / loadOhms;

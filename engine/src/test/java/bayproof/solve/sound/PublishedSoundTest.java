@@ -124,7 +124,8 @@ class PublishedSoundTest {
     /** An encyclopedia's "Audio power": 12 V from peak to peak, 8 ohm: 4.5 W peak, 4.242 V (4.2426 cut off), 2.25 W. */
     @Test
     void powerOfASwing() {
-        double volts = Levels.voltsOfSwing(12);
+        double volts = Levels.targetVolts(2.25, 8);
+        printed(12, 0.5, 2 * Levels.peakVolts(volts));
         printed(4.5, 0.05, Levels.watts(Levels.peakVolts(volts), 8));
         printed(4.242, 0.001, volts);
         printed(2.25, 0.005, Levels.watts(volts, 8));
@@ -139,9 +140,9 @@ class PublishedSoundTest {
     /** A glossary and an academy's manual on line levels: -10 dBV 0.316 V, +4 dBu 1.228 V, 11.79 dB apart: its own step of 0.01 dB. */
     @Test
     void lineLevels() {
-        printed(0.316, 0.0005, Levels.voltsOfDecibelVolts(-10));
-        printed(1.228, 0.0005, Levels.voltsOfDecibelsUnloaded(4));
-        printed(11.79, 0.01, Levels.decibels(Levels.voltsOfDecibelsUnloaded(4), Levels.voltsOfDecibelVolts(-10)));
+        printed(0.316, 0.0005, Levels.voltsAt(1, -10));
+        printed(1.228, 0.0005, Levels.voltsAt(Math.sqrt(0.6), 4));
+        printed(11.79, 0.01, Levels.decibels(Levels.voltsAt(Math.sqrt(0.6), 4), Levels.voltsAt(1, -10)));
     }
 
     /** A forum post on receivers: 7 x 100 W, one at full output (50 %), six at one eighth (25 %): 500 W. */
@@ -155,12 +156,6 @@ class PublishedSoundTest {
     void headroom() {
         printed(9, 0.5, Levels.headroomDecibels(1 / 8.0));
         printed(5, 0.5, Levels.headroomDecibels(1 / 3.0));
-    }
-
-    /** diyaudio.com, thread 347220: a bridge without a converter at 14 V gives 24.5 W into 4 ohm. */
-    @Test
-    void outputOfAHeadUnit() {
-        printed(24.5, 0.05, Levels.bridgeWatts(14, 4));
     }
 
     /** n523rv.com (2005): 100 W at 14 V is 7.1 A. */

@@ -1,0 +1,63 @@
+package bayproof.figure;
+
+import static bayproof.figure.Input.quantity;
+import static bayproof.figure.Input.size;
+import static bayproof.figure.Input.yesNo;
+import static bayproof.figure.RuleFigure.AT;
+import static bayproof.figure.RuleFigure.SUBJECT;
+import static bayproof.units.Units.print;
+
+import bayproof.figure.RuleFigure.Asked;
+import bayproof.solve.Sums;
+import bayproof.units.Dimension;
+import bayproof.vocabulary.ChargingRun;
+import bayproof.vocabulary.FuseLoad;
+import bayproof.vocabulary.GuardedRun;
+import bayproof.vocabulary.Holder;
+import bayproof.vocabulary.Shown;
+import bayproof.vocabulary.SourceKind;
+import bayproof.vocabulary.SourceRun;
+import bayproof.vocabulary.StepDown;
+import java.util.List;
+
+/** Rules on fuses, asked by hand. */
+final class ProtectionRules {
+    private static final Shown<Boolean> YES = Shown.of(true);
+    private static final Shown<Double> ZERO = Shown.of(0.0);
+
+    private ProtectionRules() {
+    }
+
+    static List<RuleFigure> all() {
+        Input fuse = quantity("fuse", Dimension.CURRENT, "rating of the fuse");
+        Input sheathed = yesNo("sheathed", "whether all of it lies in a closed tube or enclosure");
+        return List.of(
+                new RuleFigure("fuse-near-battery", List.of(quantity("length", Dimension.LENGTH, "conductor from the battery post to the fuse, all pieces together"), sheathed),
+                        "length=1.20 m sheathed=no", given -> Asked.of(new SourceRun(SUBJECT, AT, "", SourceKind.BATTERY, YES, given.shown("length"),
+                        given.shownYes("sheathed"), null))),
+                new RuleFigure("fuse-near-charging-source", List.of(quantity("length", Dimension.LENGTH, "conductor from the output to the fuse, all pieces together")),
+                        "length=15 cm", given -> Asked.of(new ChargingRun(SUBJECT, AT, "", YES, YES, given.shown("length"), null))),
+                new RuleFigure("fuse-at-size-step", List.of(quantity("length", Dimension.LENGTH, "smaller conductor before the fuse that fits it"), sheathed),
+                        "length=20 cm sheathed=no", given -> Asked.of(new StepDown(SUBJECT, AT, YES, YES, given.shown("length"), given.shownYes("sheathed"), null))),
+                new RuleFigure("fuse-within-ampacity", List.of(fuse, size("size", "size of the conductor that the fuse guards"), ConductorNumbers.insulation(),
+                        ConductorNumbers.ambient(), ConductorNumbers.metal()), "fuse=80 A size=4 AWG insulation=105 °C ambient=50 °C", given -> {
+                            double most = ConductorNumbers.ampacity(given);
+                            return new Asked(new GuardedRun(SUBJECT, AT, YES, "", Shown.of(Sums.share(given.number("fuse"), most)), null, null),
+                                    print(given.number("fuse"), Dimension.CURRENT) + " / " + print(most, Dimension.CURRENT) + " (" + ConductorNumbers.ampacityText(given) + ")");
+                        }),
+                new RuleFigure("fuse-above-loud-load", List.of(quantity("current", Dimension.CURRENT, "current at loud programme"), fuse), "current=30 A fuse=40 A",
+                        given -> new Asked(new FuseLoad(SUBJECT, AT, share(given), ZERO, null), shareText(given))),
+                new RuleFigure("fuse-above-sine-load", List.of(quantity("current", Dimension.CURRENT, "current at full sine"), fuse), "current=60 A fuse=80 A",
+                        given -> new Asked(new FuseLoad(SUBJECT, AT, ZERO, share(given), null), shareText(given))),
+                new RuleFigure("holder-carries-fuse", List.of(fuse, quantity("holder", Dimension.CURRENT, "current that the holder or outlet is made for")),
+                        "fuse=80 A holder=60 A", given -> Asked.of(new Holder(SUBJECT, AT, given.shown("fuse"), given.shown("holder"), null))));
+    }
+
+    private static Shown<Double> share(Given given) {
+        return Shown.of(Sums.share(given.number("current"), given.number("fuse")));
+    }
+
+    private static String shareText(Given given) {
+        return print(given.number("current"), Dimension.CURRENT) + " / " + print(given.number("fuse"), Dimension.CURRENT);
+    }
+}

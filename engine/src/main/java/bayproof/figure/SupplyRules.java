@@ -1,0 +1,132 @@
+package bayproof.figure;
+
+import static bayproof.figure.Input.quantities;
+import static bayproof.figure.Input.quantity;
+import static bayproof.figure.Input.size;
+import static bayproof.figure.RuleFigure.AT;
+import static bayproof.figure.RuleFigure.SUBJECT;
+import static bayproof.units.Units.print;
+
+import bayproof.demand.Limit;
+import bayproof.figure.RuleFigure.Asked;
+import bayproof.read.SharedTables;
+import bayproof.solve.Sums;
+import bayproof.units.Dimension;
+import bayproof.vocabulary.BodyStrap;
+import bayproof.vocabulary.ChargeSource;
+import bayproof.vocabulary.FittedBattery;
+import bayproof.vocabulary.LoadedRun;
+import bayproof.vocabulary.ParkedBattery;
+import bayproof.vocabulary.PoweredItem;
+import bayproof.vocabulary.ReturnPath;
+import bayproof.vocabulary.Shown;
+import bayproof.vocabulary.SignalReturn;
+import bayproof.vocabulary.SourceKind;
+import bayproof.vocabulary.StartingItem;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Rules on conductors, grounds, supply and batteries, asked by hand. */
+final class SupplyRules {
+    private static final Shown<Boolean> YES = Shown.of(true);
+    private static final Shown<String> NOTHING = Shown.of("");
+    private static final Shown<Double> ZERO = Shown.of(0.0);
+
+    private SupplyRules() {
+    }
+
+    static List<RuleFigure> all() {
+        List<RuleFigure> all = new ArrayList<>(conductors());
+        all.addAll(batteries());
+        all.addAll(drops());
+        return all;
+    }
+
+    private static List<RuleFigure> conductors() {
+        List<Input> current = List.of(quantity("current", Dimension.CURRENT, "current at full sine"), size("size", "size of the conductor"),
+                ConductorNumbers.insulation(), ConductorNumbers.ambient(), ConductorNumbers.metal());
+        String example = "current=60 A size=4 AWG insulation=105 °C ambient=50 °C";
+        return List.of(
+                new RuleFigure("conductor-carries-current", current, example, given -> new Asked(
+                        new LoadedRun(SUBJECT, AT, Shown.of(ofAmpacity(given)), null), ofAmpacityText(given))),
+                new RuleFigure("body-strap-carries-return", current, example, given -> new Asked(
+                        new BodyStrap(SUBJECT, AT, Shown.of(ofAmpacity(given))), ofAmpacityText(given))),
+                new RuleFigure("return-as-large-as-feed", List.of(size("return", "size of the return"), size("feed", "size of the feed")),
+                        "return=8 AWG feed=4 AWG", given -> new Asked(new ReturnPath(SUBJECT, AT, Shown.of(Sums.share(area(given.word("return")), area(given.word("feed")))), null),
+                                given.word("return") + " / " + given.word("feed") + ", by area")),
+                new RuleFigure("one-signal-ground", List.of(quantity("volts", Dimension.VOLTAGE, "volts between the item's ground point and the signal ground")),
+                        "volts=30 mV", given -> Asked.of(new SignalReturn(SUBJECT, AT, given.shown("volts")))));
+    }
+
+    private static double ofAmpacity(Given given) throws FigureMistake {
+        return Sums.share(given.number("current"), ConductorNumbers.ampacity(given));
+    }
+
+    private static String ofAmpacityText(Given given) throws FigureMistake {
+        return print(given.number("current"), Dimension.CURRENT) + " / " + print(ConductorNumbers.ampacity(given), Dimension.CURRENT) + " (" + ConductorNumbers.ampacityText(given) + ")";
+    }
+
+    private static double area(String size) {
+        return SharedTables.conductors().areaSquareMetres(size);
+    }
+
+    // drops
+
+    private static List<RuleFigure> drops() {
+        String example = "current=30 A size=4 AWG length=8 m";
+        return List.of(
+                new RuleFigure("drop-loud-programme", ConductorNumbers.dropInputs("loud programme"), example, given -> new Asked(
+                        new PoweredItem(SUBJECT, AT, Shown.of(drop(given)), ZERO, null), dropText(given))),
+                new RuleFigure("drop-full-sine", ConductorNumbers.dropInputs("full sine"), example, given -> new Asked(
+                        new PoweredItem(SUBJECT, AT, ZERO, Shown.of(drop(given)), null), dropText(given))),
+                new RuleFigure("rides-through-a-start", List.of(quantity("volts", Dimension.VOLTAGE, "volts left at the item while the engine starts"),
+                        quantity("least", Dimension.VOLTAGE, "volts below which it shuts down")), "volts=8.8 V least=8 V", given -> Asked.of(
+                        new StartingItem(SUBJECT, AT, YES, Shown.of("rides-through"), YES, given.shown("volts"), given.shown("least"), NOTHING, YES))));
+    }
+
+    private static double drop(Given given) {
+        return Sums.share(ConductorNumbers.lostVolts(given), given.limit("drop-reference"));
+    }
+
+    private static String dropText(Given given) {
+        return ConductorNumbers.dropText(given) + " / " + print(given.limit("drop-reference"), Dimension.VOLTAGE);
+    }
+
+    // batteries
+
+    private static List<RuleFigure> batteries() {
+        Input output = quantity("output", Dimension.CURRENT, "output of the alternator");
+        Input own = quantity("own", Dimension.CURRENT, "load of the vehicle itself");
+        Input job = quantity("job", Dimension.CURRENT, "draw of the job at normal programme");
+        return List.of(
+                new RuleFigure("charge-balance-idle", List.of(output, own, job), "output=60 A own=25 A job=12 A", given -> new Asked(new ChargeSource(SUBJECT, AT,
+                        SourceKind.ALTERNATOR, Shown.of(SupplyNumbers.balance(given)), ZERO, ZERO), SupplyNumbers.balanceText(given))),
+                new RuleFigure("alternator-fills-battery", List.of(output, own, job, quantity("battery", Dimension.CURRENT, "what the start battery takes")),
+                        "output=120 A own=25 A job=12 A battery=20 A", given -> new Asked(new ChargeSource(SUBJECT, AT, SourceKind.ALTERNATOR, ZERO,
+                        Shown.of(SupplyNumbers.balance(given)), given.shown("battery")), SupplyNumbers.balanceText(given))),
+                new RuleFigure("battery-charge-volts-fit", List.of(quantity("volts", Dimension.VOLTAGE, "highest charging volts that reach the battery"),
+                        quantity("most", Dimension.VOLTAGE, "highest charging volts of its data sheet")), "volts=14.8 V most=14.7 V", given -> Asked.of(
+                        battery(given.shown("volts"), ZERO, given.shown("most"), ZERO))),
+                new RuleFigure("battery-fully-charged", List.of(quantity("volts", Dimension.VOLTAGE, "least charging volts that reach the battery"),
+                        quantity("least", Dimension.VOLTAGE, "least charging volts for a full charge")), "volts=13.8 V least=14.2 V", given -> Asked.of(
+                        battery(ZERO, given.shown("volts"), ZERO, given.shown("least")))),
+                new RuleFigure("parked-days", List.of(quantity("capacity", Dimension.CHARGE, "capacity of the battery"), quantities("standby", Dimension.CURRENT,
+                        "standby currents of the vehicle and of each item"), quantity("wished", Dimension.TIME, "time that the vehicle is to stand parked")),
+                        "capacity=70 Ah standby=20 mA, 3 mA wished=21 d", given -> new Asked(new ParkedBattery(SUBJECT, AT, true, ZERO, YES,
+                        Shown.of(SupplyNumbers.lasts(given)), given.shown("wished")), SupplyNumbers.lastsText(given))),
+                new RuleFigure("standby-within-figure", List.of(quantities("standby", Dimension.CURRENT, "standby currents of the vehicle and of each item"),
+                        quantity("allowed", Dimension.CURRENT, "the vehicle maker's figure; left out, the usual one").optional()), "standby=20 mA, 3 mA allowed=30 mA",
+                        given -> new Asked(new ParkedBattery(SUBJECT, AT, true, Shown.of(Sums.share(given.sum("standby"), allowed(given))), YES, ZERO, ZERO),
+                                print(given.sum("standby"), Dimension.CURRENT) + " / " + print(allowed(given), Dimension.CURRENT))));
+    }
+
+    /** Where nobody gave the maker's figure the lower end of the usual one counts. */
+    private static double allowed(Given given) {
+        Limit usual = given.named("standby-usual");
+        return given.has("allowed") ? given.number("allowed") : usual.low();
+    }
+
+    private static FittedBattery battery(Shown<Double> highest, Shown<Double> lowest, Shown<Double> most, Shown<Double> least) {
+        return new FittedBattery(SUBJECT, AT, highest, lowest, most, least, YES, false, NOTHING, YES, YES, YES);
+    }
+}

@@ -1,0 +1,82 @@
+package bayproof.signoff;
+
+import bayproof.read.JobFiles;
+import bayproof.read.Source;
+import bayproof.read.Tree.MapTree;
+import bayproof.read.Tree.ScalarTree;
+import bayproof.read.TreeReader;
+import bayproof.read.UnusableInput;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+
+/** The disk, remembering the bytes it gave: what is signed is exactly what was judged. */
+public final class SignedSource implements Source {
+    /** Folder of the photos, beside the plan. */
+    private static final String PHOTOS = "photos";
+
+    private final Map<Path, byte[]> given = new LinkedHashMap<>();
+
+    @Override
+    public boolean has(Path file) {
+        return Source.DISK.has(file);
+    }
+
+    @Override
+    public byte[] bytes(Path file, String name) throws UnusableInput {
+        byte[] bytes = Source.DISK.bytes(file, name);
+        given.put(file, bytes);
+        return bytes;
+    }
+
+    /**
+     * Every file that was read, and every photo of the job.
+     *
+     * @param folder the folder of the plan
+     * @throws UnusableInput when a file that could be judged cannot be read alone
+     */
+    public List<SignedFile> files(Path folder) throws UnusableInput {
+        List<SignedFile> files = new ArrayList<>();
+        for (Map.Entry<Path, byte[]> one : given.entrySet()) {
+            String name = one.getKey().toString();
+            files.add(new SignedFile(seenFrom(folder, one.getKey()), JobFiles.isTable(name) ? "table" : kind(one.getValue(), name), Digest.of(one.getValue()),
+                    Digest.meaning(one.getValue(), name)));
+        }
+        files.addAll(photos(folder));
+        return files;
+    }
+
+    private static String kind(byte[] bytes, String name) throws UnusableInput {
+        MapTree tree = TreeReader.read(bytes, name);
+        return tree.get("kind") instanceof ScalarTree kind ? kind.text() : "plan";
+    }
+
+    /** Photos are looked for in one folder; links in it lead nowhere. */
+    private static List<SignedFile> photos(Path folder) {
+        Path photos = folder.resolve(PHOTOS);
+        if (!Files.isDirectory(photos)) {
+            return List.of();
+        }
+        try (Stream<Path> all = Files.walk(photos)) {
+            List<SignedFile> files = new ArrayList<>();
+            for (Path photo : all.filter(path -> Files.isRegularFile(path) && !Files.isSymbolicLink(path)).sorted().toList()) {
+                files.add(new SignedFile(seenFrom(folder, photo), "photo", Digest.of(photo), null));
+            }
+            return files;
+        } catch (IOException e) {
+            throw new UncheckedIOException("the photos cannot be read: " + e.getMessage(), e);
+        }
+    }
+
+    private static String seenFrom(Path folder, Path file) {
+        Path from = folder.toAbsolutePath().normalize();
+        Path to = file.toAbsolutePath().normalize();
+        return (from.getRoot().equals(to.getRoot()) ? from.relativize(to) : to).toString().replace('\\', '/');
+    }
+}

@@ -1,0 +1,166 @@
+package bayproof.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import bayproof.signoff.SignOffRecord;
+import bayproof.support.Tally;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Random;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Signing a job and proving later what was signed. */
+class SignOffTest {
+    private static final int FLIPS_A_FILE = 12;
+
+    @TempDir
+    Path folder;
+
+    private Path job;
+
+    @BeforeEach
+    void aJob() throws IOException {
+        job = Path.of(Jobs.changed(folder)).getParent();
+        Files.createDirectories(job.resolve("photos"));
+        Files.write(job.resolve("photos").resolve("1.jpg"), new byte[] {1, 2, 3, 4, 5});
+    }
+
+    private String sign(String by) {
+        Reply reply = Main.run("handover", job.toString(), "--sign", "--by", by);
+        assertEquals(Reply.CLEAR, reply.status(), reply.out() + reply.err());
+        Matcher head = Pattern.compile("(?m)^HEAD    ([0-9a-f-]{19})$").matcher(reply.out());
+        assertTrue(head.find(), reply.out());
+        return head.group(1);
+    }
+
+    private Reply prove(String... more) {
+        String[] line = new String[3 + more.length];
+        System.arraycopy(new String[] {"handover", job.toString(), "--prove"}, 0, line, 0, 3);
+        System.arraycopy(more, 0, line, 3, more.length);
+        return Main.run(line);
+    }
+
+    @Test
+    void whatWasSignedMatchesAndItsHeadStandsOnTheSheet() {
+        String head = sign("AB");
+        Reply proof = prove();
+        assertEquals(Reply.CLEAR, proof.status(), proof.out() + proof.err());
+        assertTrue(proof.out().startsWith("MATCHES  1 entry") && proof.out().contains("WHAT THIS CANNOT SHOW"), proof.out());
+        assertFalse(prove("--head", head).out().contains("WHAT THIS CANNOT SHOW"));
+        assertTrue(Main.run("handover", job.toString()).out().contains("Head " + head + "."));
+        assertTrue(Main.run("handover", job.toString(), "--as", "markdown").out().contains(head));
+        proof.out().lines().forEach(line -> assertTrue(line.length() <= 80, line));
+    }
+
+    @Test
+    void oneFlippedByteOfAnySignedFileIsReported() throws IOException {
+        sign("AB");
+        Random random = new Random(17);
+        int flips = 0;
+        for (Path file : List.of(job.resolve("plan.yaml"), job.resolve("vehicle.yaml"), job.resolve("readings.yaml"), folder.resolve("seeds").resolve("parts.yaml"),
+                job.resolve("photos").resolve("1.jpg"))) {
+            byte[] whole = Files.readAllBytes(file);
+            for (int i = 0; i < FLIPS_A_FILE; i++) {
+                byte[] flipped = whole.clone();
+                flipped[random.nextInt(flipped.length)] ^= (byte) (1 << random.nextInt(8));
+                Files.write(file, flipped);
+                Reply proof = prove();
+                String line = proof.out().lines().filter(one -> one.contains("/" + file.getFileName()) || one.startsWith("  " + file.getFileName())).findFirst().orElse("");
+                assertFalse(line.contains("same bytes"), file + ": " + proof.out());
+                assertTrue(line.contains("same meaning") == (proof.status() == Reply.CLEAR), proof.out());
+                flips++;
+            }
+            Files.write(file, whole);
+            assertEquals(Reply.CLEAR, prove().status());
+        }
+        Tally.count("flipped bytes of signed files reported", flips);
+    }
+
+    @Test
+    void bytesAndMeaningAreToldApart() throws IOException {
+        sign("AB");
+        Path plan = job.resolve("plan.yaml");
+        Files.writeString(plan, "# looked at again\n" + Files.readString(plan));
+        assertEquals(Reply.CLEAR, prove().status());
+        assertTrue(prove().out().contains("plan.yaml  other bytes, same meaning"), prove().out());
+        Files.writeString(plan, Files.readString(plan).replace("length: 5.20 m", "length: 5.21 m"));
+        assertEquals(Reply.COUNTS, prove().status());
+        assertTrue(prove().out().contains("plan.yaml  CHANGED: it says something else"), prove().out());
+        Files.delete(job.resolve("photos").resolve("1.jpg"));
+        assertTrue(prove().out().contains("photos/1.jpg  GONE"), prove().out());
+    }
+
+    @Test
+    void aRecordThatLostItsEndIsFoundByThePaper() throws IOException {
+        String first = sign("AB");
+        Path record = job.resolve(SignOffRecord.FILE);
+        String before = Files.readString(record);
+        String second = sign("CD");
+        Files.writeString(record, before);
+        assertEquals(Reply.CLEAR, prove().status());
+        assertEquals(Reply.CLEAR, prove("--head", first).status());
+        Reply cut = prove("--head", second);
+        assertEquals(Reply.COUNTS, cut.status());
+        assertTrue(cut.out().replaceAll("\\s+", " ").contains("the end of the record was cut off"), cut.out());
+    }
+
+    @Test
+    void anEntryThatWasRewrittenIsReportedAndNothingIsSignedOverIt() throws IOException {
+        sign("AB");
+        sign("CD");
+        Path record = job.resolve(SignOffRecord.FILE);
+        Files.writeString(record, Files.readString(record).replaceFirst("\"by\":\"AB\"", "\"by\":\"EF\""));
+        Reply proof = prove();
+        assertEquals(Reply.COUNTS, proof.status());
+        assertTrue(proof.out().contains("Entry 1 was changed after it was signed") && proof.out().contains("Entry 1 was rewritten"), proof.out());
+        Reply signing = Main.run("handover", job.toString(), "--sign", "--by", "GH");
+        assertEquals(Reply.UNUSABLE, signing.status());
+        assertTrue(signing.err().contains("Nothing was signed"), signing.err());
+    }
+
+    @Test
+    void aJobThatMayNotGoIsSignedAsWhatItIs() throws IOException {
+        Path plan = job.resolve("plan.yaml");
+        Files.writeString(plan, Files.readString(plan).replace("main-fuse.in, size: 4 AWG, length: 0.30 m", "main-fuse.in, size: 4 AWG, length: 1.20 m"));
+        Reply reply = Main.run("handover", job.toString(), "--sign", "--by", "AB");
+        assertEquals(Reply.COUNTS, reply.status());
+        assertTrue(reply.out().contains("MAY NOT GO - Move the fuse"), reply.out());
+        assertTrue(prove().out().replaceAll("\\s+", " ").contains("may not go (handover)"), prove().out());
+    }
+
+    @Test
+    void tenAttestationsInTwoMinutesWereTickedInOneGo() throws IOException {
+        job = Path.of(Jobs.changed(Jobs.TOUR, folder.resolve("tour"))).getParent();
+        assertFalse(Main.run("handover", job.toString()).out().contains("ticked in one go"));
+        Path pins = job.resolve("pins.csv");
+        String text = Files.readString(pins);
+        // Every pin was proved within one minute.
+        String hasty = text.replaceAll("2026-11-19T[0-9:]+", "2026-11-19T10:20");
+        assertFalse(hasty.equals(text));
+        Files.writeString(pins, hasty);
+        Reply reply = Main.run("handover", job.toString());
+        assertTrue(reply.out().replaceAll("\\s+", " ").contains("ticked in one go: 30 by apprentice"), reply.out());
+        assertTrue(Main.run("handover", job.toString(), "--sign", "--by", "AB").out().contains("Ticked in one go"));
+        assertTrue(Files.readString(job.resolve(SignOffRecord.FILE)).contains("\"one-go\":[{\"count\":30,"));
+    }
+
+    @Test
+    void wrongUseIsExplained() {
+        for (String[] line : new String[][] {{"--sign"}, {"--sign", "--by", "A B"}, {"--by", "AB"}, {"--head", "3fa9-01c2"}, {"--prove", "--head", "paper"}, {"--sign", "--prove"}}) {
+            String[] whole = new String[2 + line.length];
+            System.arraycopy(new String[] {"handover", job.toString()}, 0, whole, 0, 2);
+            System.arraycopy(line, 0, whole, 2, line.length);
+            assertEquals(Reply.UNUSABLE, Main.run(whole).status(), String.join(" ", whole));
+        }
+        assertEquals(Reply.COUNTS, prove().status(), "nobody signed yet");
+        assertTrue(prove().out().startsWith("NOT SIGNED"), prove().out());
+    }
+}
