@@ -1,6 +1,7 @@
 package bayproof.facts;
 
 import bayproof.facts.Outputs.Output;
+import bayproof.read.Item;
 import bayproof.read.Setting;
 import bayproof.solve.acoustic.Band;
 import bayproof.solve.acoustic.Filter;
@@ -92,10 +93,17 @@ final class Bands {
         return outputs.set(terminal, setting == null ? null : setting.delaySeconds(), "delay", "delay set at the output");
     }
 
-    /** Way from the speakers of an output to the listener. */
+    /** Way from the speakers of an output to the listener, the longest of them. */
     Shown<Double> distanceMetres(Output output) {
-        return outputs.speakersOf(output).stream().findFirst().map(speaker -> speaker.distanceMetres())
-                .orElse(Shown.missing(new Need(output.wiring().path() + ".net", "the speakers on " + output.wiring().id(), output.wiring().at())));
+        List<Item.Speaker> speakers = outputs.speakersOf(output);
+        if (speakers.isEmpty()) {
+            return Shown.missing(new Need(output.wiring().path() + ".net", "the speakers on " + output.wiring().id(), output.wiring().at()));
+        }
+        Shown<Double> longest = Shown.of(0.0);
+        for (Item.Speaker speaker : speakers) {
+            longest = longest.with(speaker.distanceMetres(), Math::max);
+        }
+        return longest;
     }
 
     /** The band of an output as the listener hears it. */

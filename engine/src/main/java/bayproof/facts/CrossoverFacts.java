@@ -1,7 +1,6 @@
 package bayproof.facts;
 
 import bayproof.facts.Outputs.Output;
-import bayproof.read.Item;
 import bayproof.read.Setting;
 import bayproof.solve.acoustic.Band;
 import bayproof.solve.acoustic.Crossing;
