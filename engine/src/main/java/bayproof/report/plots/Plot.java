@@ -32,7 +32,6 @@ public final class Plot {
     private static final int HEIGHT = 520;
     private static final int MARK = 8;
     private static final int MARKS_ON_A_LINE = 14;
-    private static final double THOUSAND = 1000;
     private static final Color GRID = new Color(0xCC, 0xCC, 0xCC);
     private static final List<Marker> MARKS = List.of(SeriesMarkers.CIRCLE, SeriesMarkers.SQUARE, SeriesMarkers.TRIANGLE_UP, SeriesMarkers.CROSS,
             SeriesMarkers.DIAMOND);
@@ -54,9 +53,6 @@ public final class Plot {
     private static String svg(Curve curve) {
         XYChart chart = new XYChartBuilder().width(WIDTH).height(HEIGHT).title(curve.title()).xAxisTitle(curve.across()).yAxisTitle(curve.up()).build();
         style(chart.getStyler(), curve);
-        if (curve.logarithmic()) {
-            chart.setCustomXAxisTickLabelsFormatter(Plot::tick);
-        }
         for (int i = 0; i < curve.lines().size(); i++) {
             Curve.Line line = curve.lines().get(i);
             if (line.x().isEmpty()) {
@@ -92,10 +88,6 @@ public final class Plot {
         marks.setMarker(MARKS.get(number % MARKS.size())).setMarkerColor(Color.BLACK).setLineStyle(SeriesLines.NONE);
     }
 
-    private static String tick(double hertz) {
-        return hertz >= THOUSAND ? Math.round(hertz / THOUSAND) + " k" : String.valueOf(Math.round(hertz));
-    }
-
     private static void style(XYStyler styler, Curve curve) {
         Font plain = new Font(Font.SANS_SERIF, Font.PLAIN, 13);
         styler.setChartBackgroundColor(Color.WHITE);
@@ -112,6 +104,9 @@ public final class Plot {
         styler.setAxisTitleFont(plain);
         styler.setAxisTickLabelsFont(plain);
         styler.setXAxisLogarithmic(curve.logarithmic());
+        if (curve.logarithmic()) {
+            styler.setXAxisDecimalPattern("0");
+        }
         styler.setXAxisTickMarkSpacingHint(60);
         styler.setYAxisTickMarkSpacingHint(40);
         styler.setMarkerSize(MARK);
