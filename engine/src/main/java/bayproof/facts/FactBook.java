@@ -23,6 +23,7 @@ public record FactBook(List<Fact> facts, Numbers numbers) {
         new NetworkFacts(model, amplifiers, networks).collect(facts::add);
         new CurrentFacts(model, networks).collect(facts::add);
         new HolderFacts(model).collect(facts::add);
+        new OwnFuseFacts(model).collect(facts::add);
         new ConductorFacts(model).collect(facts::add);
         new SpeakerFacts(model, amplifiers).collect(facts::add);
         new BodyFacts(model).collect(facts::add);
@@ -33,6 +34,7 @@ public record FactBook(List<Fact> facts, Numbers numbers) {
         new RoutingFacts(model).collect(facts::add);
         new TerminationFacts(model).collect(facts::add);
         new MountFacts(model).collect(facts::add);
+        new FitFacts(model).collect(facts::add);
         new WorkFacts(model).collect(facts::add);
         new WishFacts(model).collect(facts::add);
         new OwnershipFacts(model).collect(facts::add);
