@@ -35,6 +35,13 @@ public final class SignedSource implements Source {
         return bytes;
     }
 
+    /** One hash of the bytes of all files that were read. */
+    public String mark() {
+        StringBuilder hashes = new StringBuilder();
+        given.values().forEach(bytes -> hashes.append(Digest.of(bytes)));
+        return Digest.of(hashes.toString());
+    }
+
     /**
      * Every file that was read, and every photo of the job.
      *

@@ -48,11 +48,12 @@ class ArchitectureTest {
             Map.entry("worksheet", Set.of("vocabulary", "demand", "units", "solve", "read", "graph", "facts", "judge", "review")),
             Map.entry("handover", Set.of("vocabulary", "demand", "units", "solve", "read", "graph", "facts", "judge", "review", "worksheet")),
             Map.entry("signoff", Set.of("vocabulary", "demand", "units", "read", "judge", "review")),
+            Map.entry("audit", Set.of("vocabulary", "demand", "read", "judge", "review", "signoff")),
             Map.entry("splice", Set.of("vocabulary", "read", "review")),
             // A form is read back by the marks it is printed with.
-            Map.entry("report", Set.of("vocabulary", "demand", "units", "read", "facts", "judge", "review", "figure", "worksheet", "handover", "signoff", "splice")),
+            Map.entry("report", Set.of("vocabulary", "demand", "units", "read", "facts", "judge", "review", "figure", "worksheet", "handover", "signoff", "audit", "splice")),
             Map.entry("start", Set.of("vocabulary", "read")),
-            Map.entry("command", Set.of("vocabulary", "demand", "units", "read", "facts", "judge", "review", "figure", "worksheet", "handover", "signoff", "splice", "report",
+            Map.entry("command", Set.of("vocabulary", "demand", "units", "read", "facts", "judge", "review", "figure", "worksheet", "handover", "signoff", "audit", "splice", "report",
                     "start"))));
 
     @Test
