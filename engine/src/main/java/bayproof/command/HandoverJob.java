@@ -33,7 +33,7 @@ final class HandoverJob {
         if (order.has("--ask")) {
             page = form.equals("csv") ? AskForm.csv(standing, plan, true) : AskForm.markdown(standing, plan, true);
         } else {
-            Delivery delivery = Delivery.of(standing.evaluation().job());
+            Delivery delivery = Delivery.of(standing.evaluation());
             page = switch (form) {
                 case "json" -> HandoverJson.of(standing, delivery);
                 case "markdown" -> new HandoverPage(standing, delivery, plan, record(plan)).markdown();

@@ -38,7 +38,7 @@ final class HandoverSign {
         Standing[] judged = new Standing[1];
         try {
             Entry entry = SignOffRecord.<SigningFailed>append(folder(plan), () -> content(order, plan, by, judged));
-            Delivery delivery = Delivery.of(judged[0].evaluation().job());
+            Delivery delivery = Delivery.of(judged[0].evaluation());
             String answer = new HandoverPage(judged[0], delivery, plan, new Chain(List.of(entry), List.of())).answer();
             return new Reply(judged[0].counts() ? Reply.COUNTS : Reply.CLEAR, SignOffText.signed(entry, answer, judged[0].evaluation()), "");
         } catch (SigningFailed e) {

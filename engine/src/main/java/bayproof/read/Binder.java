@@ -233,6 +233,7 @@ final class Binder {
         if (type == Double.class) {
             Shown<Double> measured = reading(field, path);
             if (measured != null) {
+                readings.replaced(path, tree instanceof ScalarTree written ? written.text() : "");
                 if (tree instanceof ScalarTree scalar && !isUnknown(tree) && !scalar.text().equals("cannot-be-seen")) {
                     quantity(scalar, field);
                 }

@@ -67,6 +67,7 @@ public sealed interface Item permits Item.Battery, Item.Alternator, Item.Fuse, I
                    Shown<String> vent,
                    @Field(key = "cold-cut-off", says = "whether its board blocks charging below freezing", words = {"yes", "no"})
                    Shown<String> coldCutOff,
+                   @Field(key = "charging", says = "its volts while everything plays loud") ChargingTest charging,
                    @Inline Fitting fitting, @Inline Studs studs) implements Item {
         @Override
         public List<String> terminals() {
@@ -148,6 +149,7 @@ public sealed interface Item permits Item.Battery, Item.Alternator, Item.Fuse, I
                      @Field(key = "idle-draw", says = "current at idle", in = Dimension.CURRENT, zero = true) Shown<Double> idleAmperes,
                      @Field(key = "minimum-volts", says = "supply volts below which it shuts down", in = Dimension.VOLTAGE)
                      Shown<Double> minimumVolts,
+                     @Field(key = "under-load", says = "what was measured at it while it played loud") UnderLoad underLoad,
                      @Inline AmplifierInput input, @Inline Upkeep upkeep, @Inline Fitting fitting, @Inline Studs studs) implements Powered {
         @Override
         public List<String> terminals() {

@@ -11,11 +11,13 @@ import java.util.Map;
  * @param runs         runs of the plan and links of the vehicle sheet, by id
  * @param passThroughs holes of the vehicle sheet, overlaid by what the plan does to them
  * @param book         parts of kind harness in the parts books: ways of joining the shop has at hand
+ * @param taken        readings by path of the value they measured
  * @param waivers      recorded decisions to accept a verdict, by name
  * @param planAt       where the plan begins
  */
 public record Job(Plan plan, Vehicle vehicle, boolean vehicleNamed, Map<String, Item> items, Map<String, Run> runs,
-                  Map<String, Vehicle.PassThrough> passThroughs, Map<String, Item.Harness> book, Limits limits, Map<String, Waiver> waivers, At planAt) {
+                  Map<String, Vehicle.PassThrough> passThroughs, Map<String, Item.Harness> book, Limits limits, Map<String, Taken> taken,
+                  Map<String, Waiver> waivers, At planAt) {
 
     /** The item a terminal belongs to, or null. */
     public Item itemOf(String terminal) {

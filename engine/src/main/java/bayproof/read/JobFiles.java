@@ -23,6 +23,8 @@ public final class JobFiles {
     /** Files of a job, by the word a case uses for them. */
     public static final List<String> KINDS = List.of("plan", "vehicle", "parts", "readings", "limits", "waivers");
 
+    private static final String READINGS = "readings";
+
     private final Map<String, MapTree> trees;
 
     private JobFiles(Map<String, MapTree> trees) {
@@ -91,7 +93,20 @@ public final class JobFiles {
 
         private MapTree readBeside(Path plan, ScalarTree name, String kind) {
             Path beside = beside(plan, name);
-            return beside == null ? empty(name.at()) : read(beside, beside.toString(), kind);
+            return beside == null ? empty(name.at())
+                    : kind.equals(READINGS) && isTable(beside.toString()) ? readingsTable(beside) : read(beside, beside.toString(), kind);
+        }
+
+        /** Readings as a table alone, as the file would say them. */
+        private MapTree readingsTable(Path path) {
+            String name = path.toString();
+            try {
+                MapTree rows = CsvReader.read(source.bytes(path, name), name, List.of(Readings.Reading.class));
+                return empty(rows.at()).with(READINGS, rows);
+            } catch (UnusableInput e) {
+                problems.addAll(e);
+                return empty(new At(name, 1, 1));
+            }
         }
 
         /** The file that another one names, or null when it is not there. */

@@ -70,7 +70,7 @@ public final class JobReader {
         addRuns(plan.runs());
         Job job = new Job(plan, vehicle, !vehicleTree.entries().isEmpty(), Collections.unmodifiableMap(items),
                 Collections.unmodifiableMap(runs), Collections.unmodifiableMap(passThroughs),
-                Collections.unmodifiableMap(book), limits, waivers, planTree.at());
+                Collections.unmodifiableMap(book), limits, readings.taken(), waivers, planTree.at());
         // Behind a key nobody knows may stand what everything else names: only the key is a mistake then.
         if (!hasStrayKey(planTree, Plan.class, BESIDE_PLAN) && !hasStrayKey(vehicleTree, Vehicle.class, BESIDE_SHEET)) {
             new References(job, unread, problems).check();

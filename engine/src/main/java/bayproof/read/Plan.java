@@ -29,9 +29,27 @@ public record Plan(@Field(key = "job", says = "the job") Head job,
                    @Field(key = "signal-ground", says = "where the signal ground of the audio chain meets the body") Shown<String> signalGround,
                    @Field(key = "parked", says = "time the vehicle is to stand and still start", in = Dimension.TIME) Shown<Double> parkedSeconds,
                    @Field(key = "wishes", says = "what the customer wished") Map<String, Wish> wishes,
+                   @Field(key = "check-in", says = "the vehicle as it came") CheckIn checkIn,
+                   @Field(key = "functions", says = "functions of the vehicle, before and after") Map<String, FactoryFunction> functions,
+                   @Field(key = "visits", says = "visits of the vehicle") Map<String, Visit> visits,
+                   @Field(key = "sleep", says = "the sleep test of the finished vehicle") SleepTest sleep,
+                   @Field(key = "heat-soak", says = "the heat soak of the finished vehicle") HeatSoak heatSoak,
+                   @Field(key = "listening", says = "what was listened for") Listening listening,
+                   @Field(key = "delivered", says = "the vehicle as it goes back, and what goes with it") Delivered delivered,
                    @Field(key = "shop-tools", says = "tools at hand") Shown<List<String>> shopTools,
                    @Field(key = "calibrated-until", says = "day until which the calibration of this tool holds, year-month-day")
                    Map<String, Shown<String>> calibratedUntil) {
+
+    /** The visit that ends last: by its day, then by its place in the plan; null where none is written. */
+    public Visit lastVisit() {
+        Visit last = null;
+        for (Visit visit : visits.values()) {
+            if (last == null || visit.date().orElse("").compareTo(last.date().orElse("")) >= 0) {
+                last = visit;
+            }
+        }
+        return last;
+    }
 
     /** One step of the work. */
     public record Step(String id, String path, At at,
@@ -54,6 +72,8 @@ public record Plan(@Field(key = "job", says = "the job") Head job,
                         @Field(key = "what", says = "what it is") Shown<String> what,
                         @Field(key = "state", says = "whether it is live", words = {"live", "dead"}) Shown<String> state,
                         @Field(key = "fused", says = "whether a fuse guards it at its source", words = {"yes", "no"}) Shown<String> fused,
+                        @Field(key = "belongs-to", says = "whose it is") Shown<String> belongsTo,
+                        @Field(key = "told", says = "that the owner was told of it") Vouched told,
                         @Field(key = "decision", says = "what becomes of it", words = {"keep", "remove", "make-safe", "leave-and-note"})
                         Shown<String> decision) {
     }

@@ -46,6 +46,10 @@ final class References {
         Set<String> steps = job.plan().steps().keySet();
         job.plan().steps().values().forEach(step -> names(step.after(), step.at(), "a step of the plan", steps));
         job.plan().audioInputs().values().forEach(this::audioInput);
+        for (Visit visit : job.plan().visits().values()) {
+            names(visit.done(), visit.at(), "a step of the plan", steps);
+            names(visit.unfinished(), visit.at(), "a run of the plan", job.plan().runs().keySet());
+        }
         job.itemsOf(Item.Speaker.class).forEach(speaker -> name(speaker.enclosure(), speaker.at(), "an item of this job", job.items().keySet()));
         if (job.vehicleNamed()) {
             names(job.plan().looked().where(), job.plan().looked().at(), "a zone of the vehicle sheet", job.vehicle().zones().keySet());

@@ -2,6 +2,7 @@ package bayproof.read;
 
 import bayproof.units.Dimension;
 import bayproof.vocabulary.At;
+import bayproof.vocabulary.Attestation;
 import bayproof.vocabulary.Shown;
 import java.util.List;
 import java.util.Map;
@@ -34,7 +35,20 @@ public record Run(String id, String path, At at,
                   Map<String, Shown<Double>> near,
                   @Field(key = "tied-to", says = "what the run is tied to besides the body; nothing is none", words = {"none", "factory-harness",
                       "restraint-harness", "fuel-line", "brake-line", "steering"}) Shown<String> tiedTo,
-                  @Field(key = "shield", says = "ends at which the shield is grounded; neither is []") Shown<List<String>> shield) {
+                  @Field(key = "shield", says = "ends at which the shield is grounded; neither is []") Shown<List<String>> shield,
+                  @Field(key = "unfinished", says = "how the run was left unfinished") Left left) {
+
+    /** A run that is not finished when the vehicle leaves. */
+    public record Left(@Field(key = "fuse", says = "whether its fuse is in or out", words = {"out", "in"}) Shown<String> fuse,
+                       @Field(key = "end", says = "what became of its open end", words = {"capped", "bare"}) Shown<String> end,
+                       @Field(key = "tag", says = "whether it carries a tag", words = {"tagged", "none"}) Shown<String> tag,
+                       @Field(key = "who", says = "who left it so") Shown<String> who,
+                       @Field(key = "when", says = "when it was left so") Shown<String> when,
+                       @Field(key = "evidence", says = "what shows it, such as a photo by number") Shown<String> evidence) {
+        public Shown<Attestation> word() {
+            return new Vouched(who, when, evidence).word();
+        }
+    }
 
     /** Both ends of a run. */
     public record Ends(@Field(key = "from", says = "how the first end is made") End from,

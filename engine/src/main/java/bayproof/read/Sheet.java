@@ -138,7 +138,7 @@ public record Sheet(String kind, MapTree tree, List<Entry> entries) {
         Map<String, Item> items = sources(tree, binder, problems, bySection);
         Vehicle known = items == null ? withoutLinks(vehicle) : vehicle;
         new References(new Job(binder.group(Plan.class, null, "", tree.at()), known, true, items == null ? Map.of() : items,
-                known.supply().links(), Collections.unmodifiableMap(holes), Map.of(), LimitsReader.defaults(), Map.of(), tree.at()), Set.of(), problems).check();
+                known.supply().links(), Collections.unmodifiableMap(holes), Map.of(), LimitsReader.defaults(), Map.of(), Map.of(), tree.at()), Set.of(), problems).check();
         List<Entry> entries = new ArrayList<>();
         Set<String> names = new TreeSet<>(Binder.keysOf(Vehicle.class));
         names.add("pass-throughs");
@@ -189,7 +189,7 @@ public record Sheet(String kind, MapTree tree, List<Entry> entries) {
     private static Vehicle withoutLinks(Vehicle of) {
         Vehicle.Supply supply = of.supply();
         return new Vehicle(of.title(), of.variant(), of.tag(), of.seenOn(), of.cabinSound(), new Vehicle.Supply(supply.path(), supply.at(), supply.ownLoadAmperes(), Map.of(), supply.standbyLimitAmperes(),
-                supply.standbyBeforeAmperes(), supply.startDipVolts(), supply.startStop(), supply.batterySensor(), supply.lowestCelsius()), of.radio(),
+                supply.sleepSeconds(), supply.standbyBeforeAmperes(), supply.startDipVolts(), supply.startStop(), supply.batterySensor(), supply.lowestCelsius()), of.radio(),
                 of.connectors(), of.zones(), of.places(), of.routes(), of.keepOuts(), of.spaces(), of.networks(), of.outputs(), of.restraints());
     }
 }

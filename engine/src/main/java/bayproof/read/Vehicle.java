@@ -78,6 +78,8 @@ public record Vehicle(@Field(key = "title", says = "what vehicle this is") Shown
                          @Field(key = "links", says = "conductors the vehicle maker laid") Map<String, Run> links,
                          @Field(key = "standby-limit", says = "most current the vehicle maker allows asleep", in = Dimension.CURRENT)
                          Shown<Double> standbyLimitAmperes,
+                         @Field(key = "sleep-time", says = "time the vehicle takes to fall asleep, by its maker", in = Dimension.TIME)
+                         Shown<Double> sleepSeconds,
                          @Field(key = "standby-before", says = "current asleep before the job, measured", in = Dimension.CURRENT)
                          Shown<Double> standbyBeforeAmperes,
                          @Field(key = "start-dip", says = "lowest supply volts while the engine starts", in = Dimension.VOLTAGE)

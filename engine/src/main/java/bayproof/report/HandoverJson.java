@@ -2,6 +2,7 @@ package bayproof.report;
 
 import bayproof.demand.Outcome;
 import bayproof.demand.Weight;
+import bayproof.handover.Built;
 import bayproof.handover.Delivery;
 import bayproof.judge.Verdict;
 import bayproof.read.Plan;
@@ -69,7 +70,34 @@ public final class HandoverJson {
         open();
         wishes();
         found();
+        built();
+        unfinished();
         json.writeEndObject();
+    }
+
+    private void built() throws IOException {
+        json.writeArrayFieldStart("planned-and-built");
+        for (Built row : delivery.built()) {
+            json.writeStartObject();
+            json.writeStringField("what", Plain.text(row.what()));
+            json.writeStringField("planned", row.planned().isEmpty() ? null : Plain.text(row.planned()));
+            json.writeStringField("built", Plain.text(row.built()));
+            json.writeStringField("difference", row.difference().isEmpty() ? null : Plain.text(row.difference()));
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+    }
+
+    private void unfinished() throws IOException {
+        if (!delivery.unfinished().isGiven()) {
+            json.writeNullField("unfinished");
+            return;
+        }
+        json.writeArrayFieldStart("unfinished");
+        for (String run : delivery.unfinished().orElse(List.of())) {
+            json.writeString(run);
+        }
+        json.writeEndArray();
     }
 
     private void against() throws IOException {

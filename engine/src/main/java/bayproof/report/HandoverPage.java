@@ -5,10 +5,12 @@ import bayproof.demand.Outcome;
 import bayproof.demand.Weight;
 import bayproof.handover.Delivery;
 import bayproof.judge.Verdict;
+import bayproof.read.FactoryFunction;
 import bayproof.read.Plan;
 import bayproof.report.worksheet.Block;
 import bayproof.report.worksheet.MarkdownForm;
 import bayproof.report.worksheet.Page;
+import bayproof.report.worksheet.Say;
 import bayproof.report.worksheet.TextForm;
 import bayproof.review.OpenFact;
 import bayproof.review.Remedy;
@@ -103,6 +105,9 @@ public final class HandoverPage {
         }
         add(head, "Wishes", wishes());
         add(head, "Found things", found());
+        add(head, "Functions", functions());
+        add(head, "Unfinished", unfinished());
+        add(head, "Readings", readings());
         String oneGo = SignOffText.oneGo(standing.evaluation());
         if (!oneGo.isEmpty()) {
             add(head, "Attested", oneGo);
@@ -133,6 +138,33 @@ public final class HandoverPage {
         return things.isEmpty() ? "none." : things.size() + ", decided " + decided + ".";
     }
 
+    private String functions() {
+        if (delivery.functions().isEmpty()) {
+            return "nobody wrote what works.";
+        }
+        List<FactoryFunction> fitted = delivery.functions().stream().filter(one -> !one.before().orElse("").equals("not-fitted")).toList();
+        List<String> worse = fitted.stream().filter(one -> !same(one)).map(FactoryFunction::id).toList();
+        return (fitted.size() - worse.size()) + " of " + fitted.size() + " as before" + (worse.isEmpty() ? "." : "; not so or not tried: " + String.join(", ", worse) + ".");
+    }
+
+    private static boolean same(FactoryFunction function) {
+        String after = function.after().orElse("");
+        return function.before().isGiven() && (after.equals("works") || after.equals(function.before().orElse("")));
+    }
+
+    private String unfinished() {
+        if (!delivery.unfinished().isGiven()) {
+            return "nobody wrote whether a run was left unfinished.";
+        }
+        List<String> runs = delivery.unfinished().orElse(List.of());
+        return runs.isEmpty() ? "no run." : Plain.count(runs.size(), "run") + ": " + String.join(", ", runs) + ".";
+    }
+
+    private String readings() {
+        List<String> worst = delivery.worst().stream().map(one -> one.what() + " " + one.built() + ", planned " + one.planned()).toList();
+        return worst.isEmpty() ? Plain.count(delivery.built().size(), "value") + " compared." : "farthest from the plan: " + String.join("; ", worst) + ".";
+    }
+
     private List<Page> pages() {
         List<Page> pages = new ArrayList<>();
         List<Block> against = against();
@@ -143,7 +175,25 @@ public final class HandoverPage {
         if (!decided.isEmpty()) {
             pages.add(new Page("WISHES AND FOUND THINGS", decided));
         }
+        if (!delivery.built().isEmpty()) {
+            pages.add(new Page("PLANNED AND BUILT", List.of(new Block.Grid(List.of("what", "planned", "built", "difference", "how"), delivery.built().stream()
+                    .map(row -> List.of(row.what(), row.planned().isEmpty() ? "not known" : row.planned(), row.built(), row.difference(), row.how())).toList()))));
+        }
+        if (!delivery.visits().isEmpty()) {
+            pages.add(new Page("VISITS", visits()));
+        }
         return pages;
+    }
+
+    private List<Block> visits() {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Block.Grid(List.of("visit", "day", "reason", "steps done", "left unfinished"), delivery.visits().stream()
+                .map(visit -> List.of(visit.id(), visit.date().orElse(Block.BLANK), visit.reason().orElse(Block.BLANK), String.join(", ", visit.done().orElse(List.of())),
+                        visit.unfinished().map(runs -> runs.isEmpty() ? "none" : String.join(", ", runs)).orElse(Block.BLANK))).toList()));
+        delivery.visits().stream().filter(visit -> visit.reason().orElse("").equals("comeback")).forEach(visit -> blocks.add(new Block.Words("Comeback " + visit.id(),
+                "\"" + visit.words().orElse(Block.BLANK) + "\" Found: " + visit.cause().orElse(Block.BLANK) + ". Hours: " + Say.hours(visit.seconds()) + ". Rule: "
+                        + visit.rule().orElse(Block.BLANK) + ".")));
+        return blocks;
     }
 
     private List<Block> against() {

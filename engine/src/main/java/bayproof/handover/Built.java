@@ -1,0 +1,14 @@
+package bayproof.handover;
+
+/**
+ * One value as planned and as built.
+ *
+ * @param what       what it is
+ * @param planned    the planned, worked out or assumed value; empty where there was none
+ * @param built      the value that was found
+ * @param difference built less planned, or in words; empty where there is nothing to compare
+ * @param share      size of the difference as a share of the planned value; 0 where nothing is known
+ * @param how        where, in which state, under which conditions, with what, by whom and when
+ */
+public record Built(String what, String planned, String built, String difference, double share, String how) {
+}
