@@ -11,15 +11,22 @@ import bayproof.read.JobReader;
 import bayproof.read.Plan;
 import bayproof.read.Problem;
 import bayproof.read.UnusableInput;
+import bayproof.read.Visit;
 import bayproof.review.AcceptedValue;
 import bayproof.review.Evaluation;
+import bayproof.signoff.Chain;
+import bayproof.signoff.Entry;
 import bayproof.signoff.SignedSource;
+import bayproof.signoff.SignedVerdict;
 import bayproof.vocabulary.Need;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * Audits jobs one at a time; may be used by several threads.
@@ -41,7 +48,7 @@ public record JobAudit(Path root, Path limits, Gate gate, Weight threshold, Loca
             if (JobReader.isEmpty(evaluation.job())) {
                 return failed(name, State.UNREADABLE, "there is nothing in it to judge");
             }
-            return result(name, plan, evaluation, source.mark());
+            return result(name, plan, evaluation, source.mark(limits));
         } catch (UnusableInput e) {
             Problem first = e.problems().get(0);
             return failed(name, State.UNREADABLE, first.at().file().replaceAll(".*[/\\\\]", "") + ":" + first.at().line() + ": " + first.what()
@@ -76,7 +83,8 @@ public record JobAudit(Path root, Path limits, Gate gate, Weight threshold, Loca
     }
 
     private static OpenCheck open(Verdict verdict) {
-        return new OpenCheck(verdict.rule().id(), verdict.subject(), verdict.outcome().word(), verdict.weight().word(),
+        // The same few subjects stand in thousands of jobs: each is kept once.
+        return new OpenCheck(verdict.rule().id(), verdict.subject().intern(), verdict.outcome().word().intern(), verdict.weight().word().intern(),
                 verdict.measured() != null && verdict.measured().word() != null ? verdict.measured().word() : AcceptedValue.of(verdict),
                 verdict.limit() == null ? null : verdict.limit().limit().name());
     }
@@ -90,6 +98,29 @@ public record JobAudit(Path root, Path limits, Gate gate, Weight threshold, Loca
     }
 
     private List<Comeback> comebacks(Path plan, Evaluation evaluation) {
-        return List.of();
+        List<Comeback> comebacks = new ArrayList<>();
+        for (Visit visit : evaluation.job().plan().visits().values()) {
+            if (visit.reason().orElse("").equals("comeback")) {
+                comebacks.add(comeback(plan, evaluation, visit.date().orElse(""), visit.rule().orElse("")));
+            }
+        }
+        return comebacks;
+    }
+
+    /** What was not shown when it left: by the last entry before the day it came back; without one, what is not shown now. */
+    private Comeback comeback(Path plan, Evaluation evaluation, String day, String rule) {
+        Entry left = left(plan, day);
+        Stream<String> unshown = left != null
+                ? left.verdicts().stream().filter(verdict -> verdict.outcome().equals(Outcome.UNSHOWN.word()) && Gate.of(verdict.gate()).compareTo(gate) <= 0).map(SignedVerdict::rule)
+                : evaluation.judgment().of(Outcome.UNSHOWN).stream().filter(this::isDue).map(verdict -> verdict.rule().id());
+        return new Comeback(day, rule, unshown.distinct().sorted().toList(), left != null);
+    }
+
+    private static Entry left(Path plan, String day) {
+        try {
+            return Chain.read(plan.getParent()).entries().stream().filter(entry -> entry.when().compareTo(day) < 0).reduce(null, (before, entry) -> entry);
+        } catch (IOException e) {
+            return null;
+        }
     }
 }

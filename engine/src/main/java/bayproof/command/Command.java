@@ -21,7 +21,7 @@ enum Command {
                     new Option("--since", "OTHER", "Another plan, such as the one before a change: show which verdicts moved, and why."),
                     Option.TODAY,
                     new Option("--ask", "all", "Print the questions as a form to fill in, at most 25 of them, or all; --as=csv prints a table.", Use.BARE),
-                    new Option("--as", "FORM", "text (where none is named) or json; of a form text (Markdown) or csv."),
+                    new Option("--as", "FORM", "text (where none is named) or json, for other programs sarif (SARIF 2.1.0) or junit; of a form text (Markdown) or csv."),
                     Option.UNITS,
                     new Option("--color", "WHEN", "Color the weights: auto (on a terminal only, where none is named), never or always. "
                             + "Nothing is said by color alone, and JSON has none."),
@@ -41,7 +41,7 @@ enum Command {
                     new Option("--ask", null, "Print what is still to be shown as a form to fill in; --as=csv prints a table."),
                     new Option("--filled", "FORM", "A filled form, Markdown or CSV: show what it changes in the job's files."),
                     new Option("--write", null, "Change them."),
-                    new Option("--as", "FORM", "text (where none is named), markdown or json; of a form text (Markdown) or csv."),
+                    new Option("--as", "FORM", "text (where none is named), markdown or json, for other programs sarif (SARIF 2.1.0) or junit; of a form text (Markdown) or csv."),
                     new Option("--limits", "FILE", "Shop limits to use in place of those the plan names."),
                     new Option("--sign", null, "Sign: put the answer, every verdict and the hashes of all files into the job's record, and print its head for the paper."),
                     new Option("--by", "INITIALS", "Who signs."),

@@ -35,10 +35,14 @@ public final class SignedSource implements Source {
         return bytes;
     }
 
-    /** One hash of the bytes of all files that were read. */
-    public String mark() {
+    /**
+     * One hash of the bytes of all files that were read.
+     *
+     * @param but a file that is left out; may be null
+     */
+    public String mark(Path but) {
         StringBuilder hashes = new StringBuilder();
-        given.values().forEach(bytes -> hashes.append(Digest.of(bytes)));
+        given.forEach((file, bytes) -> hashes.append(file.equals(but) ? "" : Digest.of(bytes)));
         return Digest.of(hashes.toString());
     }
 

@@ -70,7 +70,7 @@ final class VariedJobs {
             LocalDate date = LocalDate.of(2026, 11, 20).minusDays(random.nextInt(500));
             Files.writeString(job.resolve("plan.yaml"), varied(plan, random).replaceFirst("tag: T-1187", String.format(Locale.ROOT, "tag: T-%05d, promised: %s", i, date.plusDays(10)))
                     .replaceFirst("(job: \\{.*date: )2026-11-20", "$1" + date));
-            Files.writeString(job.resolve("vehicle.yaml"), varied(vehicle, random));
+            Files.writeString(job.resolve("vehicle.yaml"), varied(vehicle, random).replace("T-1187", String.format(Locale.ROOT, "T-%05d", i)));
             for (String file : List.of("pins.csv", "readings.yaml")) {
                 Files.copy(van.resolve(file), job.resolve(file));
             }
