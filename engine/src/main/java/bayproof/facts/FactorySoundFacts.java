@@ -5,6 +5,7 @@ import bayproof.read.AudioTable;
 import bayproof.read.Item;
 import bayproof.read.Plan;
 import bayproof.read.Vehicle;
+import bayproof.solve.sound.MeasuredTones;
 import bayproof.vocabulary.At;
 import bayproof.vocabulary.Fact;
 import bayproof.vocabulary.FactoryOutput;
@@ -84,29 +85,20 @@ final class FactorySoundFacts {
         }
         AudioTable table = output.audio();
         double step = model.value("tone-step");
-        Shown<Double> bass = ratio(table.quiet().lowVolts(), table.quiet().midVolts());
-        Shown<Double> treble = larger(ratio(table.quiet().highVolts(), table.quiet().midVolts()), ratio(table.loud().highVolts(), table.loud().midVolts()));
-        Shown<Double> uneven = larger(bass, treble);
+        Shown<MeasuredTones> bass = table.quiet().lowVolts().with(table.quiet().midVolts(), MeasuredTones::bass);
+        // The low tone of a loud step gives way in an output that limits itself, and is judged apart.
+        Shown<Double> uneven = bass.with(treble(table.quiet()).with(treble(table.loud()), (quiet, loud) -> Math.max(quiet.unevenness(), loud.unevenness())),
+                (low, above) -> Math.max(low.unevenness(), above));
         // Bass that keeps its distance to the middle at both volume steps does not give way.
-        Shown<Double> lost = ratio(table.loud().midVolts(), table.loud().lowVolts()).with(
-                table.quiet().lowVolts().with(table.quiet().midVolts(), FactorySoundFacts::quotient), (loud, quiet) -> loud * quiet);
+        Shown<Double> lost = bass.with(table.loud().lowVolts().with(table.loud().midVolts(), MeasuredTones::bass), MeasuredTones::bassLost);
         return new FactoryOutput(output.path(), output.at(), output.from(), output.audio().carries(),
                 table.shaped().with(uneven, (shaped, ratio) -> shaped == (ratio > step)),
                 table.limitsItself().with(lost, (limits, ratio) -> limits == (ratio > step)),
                 uneven.with(lost, (tones, steps) -> String.format(Locale.ROOT, "tones %.2f times apart, bass %.2f times weaker when loud", tones, steps)));
     }
 
-    private static double quotient(double one, double other) {
-        return other == 0 ? Double.MAX_VALUE : one / other;
-    }
-
-    private static Shown<Double> ratio(Shown<Double> one, Shown<Double> other) {
-        return one.with(other, FactorySoundFacts::quotient);
-    }
-
-    /** How far the two ratios lie from one, upward or downward. */
-    private static Shown<Double> larger(Shown<Double> one, Shown<Double> other) {
-        return one.with(other, (a, b) -> Math.max(Math.max(a, quotient(1, a)), Math.max(b, quotient(1, b))));
+    private static Shown<MeasuredTones> treble(AudioTable.Tones tones) {
+        return tones.midVolts().with(tones.highVolts(), MeasuredTones::treble);
     }
 
     // channels
@@ -124,7 +116,7 @@ final class FactorySoundFacts {
         Shown<TreeSet<String>> bands = all(parts, AudioTable::carries).map(TreeSet::new);
         return new SoundChannel(channel.path(), channel.at(), parts.map(tables -> tables.size() > 1),
                 polarities.map(words -> words.stream().distinct().count() == 1),
-                delays.map(seconds -> seconds.stream().mapToDouble(x -> x).max().orElse(0) - seconds.stream().mapToDouble(x -> x).min().orElse(0)),
+                delays.map(MeasuredTones::delaySpread),
                 bands.with(channel.expects(), FactorySoundFacts::covers).with(brought(channel, joined), (covers, yes) -> covers),
                 bands.with(channel.expects(), (have, wanted) -> String.join(" and ", have) + " for " + wanted), flat(channel, parts), steady(channel, parts));
     }

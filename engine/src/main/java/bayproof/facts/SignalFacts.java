@@ -10,6 +10,7 @@ import bayproof.read.Setting;
 import bayproof.solve.Sums;
 import bayproof.solve.sound.Hearing;
 import bayproof.solve.sound.Levels;
+import bayproof.solve.sound.SignalChain;
 import bayproof.units.Dimension;
 import bayproof.vocabulary.Fact;
 import bayproof.vocabulary.GainSetting;
@@ -22,7 +23,9 @@ import bayproof.vocabulary.SoundExposure;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Consumer;
 
 /** Facts about the signal on its way: what arrives at each input, how each gain is set, and what people hear of it meanwhile. */
@@ -120,18 +123,72 @@ final class SignalFacts {
         note("settings." + terminal + ".gain-needed", decibels, Dimension.LEVEL, null);
         note("settings." + terminal + ".room", full.with(asked, Levels::decibels), Dimension.LEVEL, () -> "20 log10(volts at rated power / volts asked for at full scale)");
         note("settings." + terminal + ".full-volts", full, Dimension.VOLTAGE, null);
+        Shown<SignalChain.Step> first = chain(output, asked, full).map(SignalChain::clipsFirst);
+        note("settings." + terminal + ".room-of-way", first.map(SignalChain.Step::marginDecibels), Dimension.LEVEL, () -> first.map(SignalChain.Step::name).orElse("") + " clips first");
         Knob lower = target.isGiven() ? Ladders.knob(() -> tenthsBelow(target.orElse(0.0)), "settings", terminal, "gain", "target") : null;
         return new GainSetting("settings." + terminal, setting == null ? output.wiring().at() : setting.at(), target, tone, level, asked, full, decibels,
                 full.with(output.amplifier().input().mostInputVolts(), Levels::decibels),
-                full.with(output.amplifier().input().leastInputVolts(), Levels::decibels), read.with(target, Sums::share), lower);
+                full.with(output.amplifier().input().leastInputVolts(), Levels::decibels), read.with(target, Sums::share), first.map(SignalChain.Step::name), first.map(SignalChain.Step::marginDecibels), lower);
     }
 
-    /** What arrives at the input of an output: the one of its number, else the first of its amplifier. */
+    /** What arrives at the input of an output. */
     private Shown<Double> arrives(Output output) {
+        Run run = arriving(output);
+        return run != null ? presentVolts(run)
+                : Shown.missing(new Need("runs", "the run that brings a signal to " + output.amplifier().id(), output.amplifier().at()));
+    }
+
+    /** The run into the input of an output: the one of its number, else the first of its amplifier; null where there is none. */
+    private Run arriving(Output output) {
         String own = output.amplifier().id() + ".signal-" + output.wiring().id().replaceAll(".*-", "");
         List<Run> all = runs.stream().filter(run -> input(run).startsWith(output.amplifier().id() + ".")).toList();
-        return all.stream().filter(run -> input(run).equals(own)).findFirst().or(() -> all.stream().findFirst()).map(this::presentVolts)
-                .orElseGet(() -> Shown.missing(new Need("runs", "the run that brings a signal to " + output.amplifier().id(), output.amplifier().at())));
+        return all.stream().filter(run -> input(run).equals(own)).findFirst().or(() -> all.stream().findFirst()).orElse(null);
+    }
+
+    /** The way of a signal to an output, back through each device to the first one that no run of the job feeds. */
+    private Shown<SignalChain> chain(Output output, Shown<Double> asked, Shown<Double> full) {
+        Run run = arriving(output);
+        if (run == null) {
+            return arrives(output).map(volts -> new SignalChain(volts, List.of()));
+        }
+        Shown<List<SignalChain.Link>> links = Shown.of(List.of());
+        Set<String> passed = new HashSet<>();
+        Shown<Double> leaves = asked;
+        Shown<Double> most = full;
+        String name = output.wiring().id();
+        for (Run into = run; into != null; into = into(source(run))) {
+            links = before(link(name, into, leaves, most), links);
+            run = into;
+            leaves = presentVolts(run);
+            Item device = model.job.itemOf(source(run));
+            LineSignal line = signal(device);
+            if (line == null || !passed.add(device.id())) {
+                break;
+            }
+            most = line.outputVolts();
+            name = source(run);
+        }
+        return presentVolts(run).with(links, SignalChain::new);
+    }
+
+    /** The run that feeds the device of an output; null where none of the job does. Where several do, the first in the plan. */
+    private Run into(String out) {
+        Item device = model.job.itemOf(out);
+        return device == null ? null : runs.stream().filter(run -> model.job.itemOf(input(run)) == device).findFirst().orElse(null);
+    }
+
+    private Shown<SignalChain.Link> link(String name, Run into, Shown<Double> leaves, Shown<Double> mostOut) {
+        Shown<Double> arrives = presentVolts(into);
+        return leaves.with(arrives, Levels::decibels).with(mostInputVolts(input(into)).with(mostOut, (in, out) -> new double[] {in, out}),
+                (gain, most) -> new SignalChain.Link(name, most[0], gain, most[1]));
+    }
+
+    private static Shown<List<SignalChain.Link>> before(Shown<SignalChain.Link> link, Shown<List<SignalChain.Link>> links) {
+        return link.with(links, (one, others) -> {
+            List<SignalChain.Link> all = new ArrayList<>(List.of(one));
+            all.addAll(others);
+            return all;
+        });
     }
 
     private static List<String> tenthsBelow(double volts) {

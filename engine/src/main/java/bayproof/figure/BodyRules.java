@@ -10,6 +10,7 @@ import static bayproof.units.Units.print;
 
 import bayproof.figure.RuleFigure.Asked;
 import bayproof.solve.Sums;
+import bayproof.solve.sound.MeasuredTones;
 import bayproof.units.Dimension;
 import bayproof.vocabulary.BookedWork;
 import bayproof.vocabulary.CooledItem;
@@ -26,7 +27,6 @@ import bayproof.vocabulary.Shown;
 import bayproof.vocabulary.SoundChannel;
 import bayproof.vocabulary.TurnOnOutput;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 
@@ -118,7 +118,7 @@ final class BodyRules {
                 new RuleFigure("summed-outputs-agree", List.of(quantities("delay", Dimension.TIME, "delay of each output that is summed"),
                         word("polarity", List.of("same", "different"), "whether they have one polarity")), "delay=0 ms, 1.4 ms polarity=same", given -> new Asked(
                         new SoundChannel(SUBJECT, AT, YES, Shown.of(given.word("polarity").equals("same")),
-                                Shown.of(Collections.max(given.numbers("delay")) - Collections.min(given.numbers("delay"))), YES, NOTHING, YES, YES),
+                                Shown.of(MeasuredTones.delaySpread(given.numbers("delay"))), YES, NOTHING, YES, YES),
                         "the latest less the earliest")));
     }
 

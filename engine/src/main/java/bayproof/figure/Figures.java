@@ -31,6 +31,7 @@ public final class Figures {
         all.addAll(SupplyRules.all());
         all.addAll(SoundRules.all());
         all.addAll(BodyRules.all());
+        all.addAll(ProvingRules.all());
         all.sort(Comparator.comparing(RuleFigure::name));
         return List.copyOf(all);
     }

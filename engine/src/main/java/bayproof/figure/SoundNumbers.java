@@ -9,6 +9,7 @@ import bayproof.demand.Limit;
 import bayproof.figure.NumberFigure.Value;
 import bayproof.figure.NumberFigure.Worked;
 import bayproof.read.SharedTables;
+import bayproof.solve.sound.Delay;
 import bayproof.solve.sound.Levels;
 import bayproof.solve.sound.MeterReading;
 import bayproof.solve.sound.SpeakerLoads;
@@ -20,6 +21,7 @@ import bayproof.solve.sound.SpeakerWire;
 import bayproof.units.Dimension;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 
 /** Numbers of speakers, their wires and the levels before them. */
@@ -180,6 +182,11 @@ final class SoundNumbers {
                 new NumberFigure("power-of-volts", "power of AC volts in a load", List.of(quantity("volts", Dimension.VOLTAGE, "the volts"), quantity("load", Dimension.RESISTANCE, "nominal load")),
                         "volts=20 V load=4 ohm", "P = V^2/R: textbook", given -> Worked.of(Levels.watts(given.number("volts"), given.number("load")), Dimension.POWER,
                         print(given.number("volts"), Dimension.VOLTAGE) + "^2 / " + print(given.number("load"), Dimension.RESISTANCE))),
+                new NumberFigure("delay", "delay of a speaker so that it arrives with the farthest", List.of(quantity("farthest", Dimension.LENGTH, "way from the farthest speaker to the ears"),
+                        quantity("distance", Dimension.LENGTH, "way from this one"), quantity("air", Dimension.TEMPERATURE, "temperature of the air").or("20 °C")),
+                        "farthest=1.8 m distance=0.9 m", "c = 331.3 + 0.606 T: textbook physics", given -> Worked.of(Delay.seconds(given.number("farthest"), given.number("distance"),
+                        given.number("air")), Dimension.TIME, "(" + print(given.number("farthest"), Dimension.LENGTH) + " - " + print(given.number("distance"), Dimension.LENGTH)
+                        + String.format(Locale.ROOT, ") / %.1f m/s", Delay.metresPerSecond(given.number("air"))))),
                 new NumberFigure("gain", "gain from one voltage to another", List.of(quantity("in", Dimension.VOLTAGE, "volts that arrive"), quantity("out", Dimension.VOLTAGE, "volts wanted")),
                         "in=2 V out=20 V", "20 log10(out/in): textbook", given -> Worked.of(Levels.decibels(given.number("out"), given.number("in")), Dimension.LEVEL,
                         "20 log10(" + print(given.number("out"), Dimension.VOLTAGE) + " / " + print(given.number("in"), Dimension.VOLTAGE) + ")")));

@@ -137,7 +137,7 @@ final class SoundRules {
     }
 
     private static GainSetting gain(Shown<Double> asked, Shown<Double> full, Shown<Double> gain, Shown<Double> least, Shown<Double> most, Shown<Double> read) {
-        return new GainSetting(SUBJECT, AT, ZERO, ZERO, ZERO, asked, full, gain, least, most, read, null);
+        return new GainSetting(SUBJECT, AT, ZERO, ZERO, ZERO, asked, full, gain, least, most, read, Shown.of(""), ZERO, null);
     }
 
     // levels and hearing

@@ -29,7 +29,8 @@ public enum UnitSystem {
         return () -> CURRENT.set(before);
     }
 
-    static UnitSystem current() {
+    /** The system whose scope is open on this thread. */
+    public static UnitSystem current() {
         return CURRENT.get();
     }
 

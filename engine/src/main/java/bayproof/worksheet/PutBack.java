@@ -17,11 +17,12 @@ import java.util.Map;
  * What has to go back into the vehicle when the system comes out, as far as the plan tells.
  *
  * @param parts what the plan touches, group by group
+ * @param kept  factory parts that were taken off and kept; missing where nobody wrote the list
  * @param work  the steps that come again, with their hours
  * @param workedSeconds hours worked; missing while a step gives none
  * @param waitingSeconds hours waited
  */
-public record PutBack(List<Part> parts, List<Work> work, Shown<Double> workedSeconds, Shown<Double> waitingSeconds) {
+public record PutBack(List<Part> parts, Shown<List<Kept>> kept, List<Work> work, Shown<Double> workedSeconds, Shown<Double> waitingSeconds) {
 
     /**
      * One thing to put back.
@@ -31,8 +32,22 @@ public record PutBack(List<Part> parts, List<Work> work, Shown<Double> workedSec
      * @param where place or zone; a blank where nobody wrote one
      * @param back  what to do
      * @param kept  whether a factory part must be found for it, so that the sheet asks where it lies
+     * @param lies  where that part lies and who has it, as the list of kept parts says; a blank where it does not
      */
-    public record Part(String group, String id, String where, String back, boolean kept) {
+    public record Part(String group, String id, String where, String back, boolean kept, Shown<String> lies) {
+        Part(String group, String id, String where, String back, boolean kept) {
+            this(group, id, where, back, kept, Shown.of(""));
+        }
+    }
+
+    /**
+     * A factory part that was taken off.
+     *
+     * @param lies where it lies
+     * @param with who has it
+     * @param off  the step that took it off; empty where none says so
+     */
+    public record Kept(String id, Shown<String> lies, Shown<String> with, String off) {
     }
 
     /** One step: done again in the same time, or undone in a share of it. */
@@ -58,7 +73,20 @@ public record PutBack(List<Part> parts, List<Work> work, Shown<Double> workedSec
                 worked = worked.with(one.seconds(), Double::sum);
             }
         }
-        return new PutBack(List.copyOf(parts), work, worked, waited);
+        return new PutBack(List.copyOf(parts), kept(job), work, worked, waited);
+    }
+
+    // parts that were taken off
+
+    private static Shown<List<Kept>> kept(Job job) {
+        return job.plan().keptParts().map(parts -> parts.values().stream().map(part -> new Kept(part.id(), part.lies(), part.with(), job.plan().steps().values().stream()
+                .filter(step -> step.removes().orElse(List.of()).contains(part.id())).map(Plan.Step::id).findFirst().orElse(""))).toList());
+    }
+
+    /** Where a part lies and who has it; an empty text where the list does not name it. */
+    private static Shown<String> lies(Job job, String part) {
+        Plan.KeptPart kept = job.plan().keptParts().orElse(Map.of()).get(part);
+        return kept == null ? Shown.of("") : kept.lies().with(kept.with(), (where, who) -> where + ", with: " + who);
     }
 
     // pins
@@ -106,9 +134,11 @@ public record PutBack(List<Part> parts, List<Work> work, Shown<Double> workedSec
 
     private static void items(Job job, List<Part> parts) {
         for (Item item : job.items().values()) {
-            if (item instanceof Item.Speaker) {
+            if (item instanceof Item.Speaker speaker) {
                 if (!stands(job, item)) {
-                    parts.add(new Part("speaker", item.id(), item.place().orElse(""), "the factory speaker, or the blank of that opening, back in its place", true));
+                    String old = speaker.replaces().orElse("none");
+                    parts.add(new Part("speaker", item.id(), item.place().orElse(""), old.equals("none") ? "the factory speaker, or the blank of that opening, back in its place"
+                            : old + " back in its place", true, lies(job, old)));
                 }
             } else if (item instanceof Item.GroundPoint point) {
                 String structure = point.structure().orElse("");

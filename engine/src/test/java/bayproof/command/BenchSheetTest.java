@@ -162,7 +162,7 @@ class BenchSheetTest {
         String out = Main.run("sheet", plan, "--put-back").out().replaceAll("\\s+", " ");
         assertAll(() -> assertTrue(out.contains("radio-b.3 gray join the cut factory wire again"), out),
                 () -> assertTrue(out.contains("partition-right cabin to cargo drilled: close it"), out),
-                () -> assertTrue(out.contains("woofer-left door-left-baffle the factory speaker"), out),
+                () -> assertTrue(out.contains("woofer-left door-left-baffle old-woofer-left"), out),
                 () -> assertFalse(out.contains("sub-1 "), "a woofer in its own box leaves no opening"),
                 // By hand: steps done again 0.3 + 0.2 + 0.3 + 1.5 + 0.3 + 0.2 + 1.0 + 1.2 = 5.0 h, half of the 14.4 h of fitting, 0.25 h + 1.5 h of waiting.
                 () -> assertTrue(out.contains("Worked 12.20 h, waited 1.75 h."), out));
@@ -248,5 +248,36 @@ class BenchSheetTest {
         Reply reply = Main.run(line);
         assertEquals(2, reply.status(), reply.out());
         assertTrue(reply.err().replaceAll("\\s+", " ").contains(fix), reply.err());
+    }
+
+    @Test
+    void unitsOfTheCountryChangeWhatIsReadAndNothingElse() throws Exception {
+        String us = Main.run("sheet", Jobs.TOUR.toString(), "--units=us").out();
+        // 0.41 m for a way of 0.16 m: 6.3 in to trim to.
+        assertTrue(us.contains("TRIM  house-feed-1 to 6.3 in"), us);
+        assertFalse(Pattern.compile("\\d m( |$)", Pattern.MULTILINE).matcher(us.substring(us.indexOf("1 CUT LIST"), us.indexOf("2 FUSES"))).find(), us);
+        assertEquals(Main.run("sheet", Jobs.TOUR.toString(), "--as=json").out(), Main.run("sheet", Jobs.TOUR.toString(), "--as=json", "--units=us").out());
+    }
+
+    @Test
+    void whatWasTakenOffIsFoundAgain() throws Exception {
+        String back = Main.run("sheet", Jobs.TOUR.toString(), "--put-back").out();
+        assertTrue(back.contains("[ ]  old-woofer-left    shelf 5, crate with the tag  shop        doors"), back);
+        assertTrue(back.replaceAll("\\s+", " ").contains("woofer-left door-left-baffle old-woofer-left shelf 5, crate with"), back);
+        String unwritten = Main.run("sheet", Jobs.changed(Jobs.TOUR, folder, "  old-woofer-left: { lies: \"shelf 5, crate with the tag\", with: shop }\n", ""), "--put-back").out();
+        assertFalse(unwritten.contains("[ ]  old-woofer-left"), unwritten);
+        assertTrue(Pattern.compile("woofer-left +door-left-baffle +old-woofer-left +\\.{8}").matcher(unwritten).find(), unwritten);
+    }
+
+    @Test
+    void levelsSayWhatClipsFirstAndWhatAnotherSourceLevelReads() throws Exception {
+        String sheet = Main.run("sheet", Jobs.TOUR.toString()).out().replaceAll("\\s+", " ");
+        // 4 V and 0.5 V at 1 kHz: 20 log10(8) = 18.06 dB; 14 V / 8 = 1.75 V.
+        assertTrue(sheet.contains("front-left 4 V 0.5 V -18.1 dB") && sheet.contains("amp-front.ch-1 14 V AC 1.75 V AC"), sheet);
+        assertTrue(sheet.contains("So these loads may fall to: 3.2 ohm (amp-front.ch-1"), sheet);
+        assertTrue(sheet.contains("Clips first: processor.out-1, at just this level."), sheet);
+        String hot = Main.run("sheet", Jobs.changed(Jobs.TOUR, folder, "target: 14 V", "target: 20 V")).out().replaceAll("\\s+", " ");
+        // 20 V asked of 14.142 V at rated power: 3.01 dB too much.
+        assertTrue(hot.contains("CLIPS ALREADY: amp-front.ch-1, by 3.01 dB."), hot);
     }
 }

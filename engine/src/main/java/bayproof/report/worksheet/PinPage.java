@@ -1,5 +1,6 @@
 package bayproof.report.worksheet;
 
+import bayproof.demand.Limit;
 import bayproof.demand.Limits;
 import bayproof.read.Plan;
 import bayproof.report.Amounts;
@@ -12,9 +13,12 @@ import bayproof.worksheet.PinFunctions;
 import bayproof.worksheet.SpeakerLines;
 import bayproof.worksheet.Worksheet;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Page 3: what each joined pin and each speaker cable must read. */
 final class PinPage {
@@ -86,6 +90,9 @@ final class PinPage {
         }
         blocks.add(new Block.Grid(List.of("", "output", "coils: + in series,\n| in parallel", "nominal\nload", "least\nload", "meter must\nread", "reads"), rows));
         blocks.add(new Block.Words("", "A meter reads the coils' DC resistance, which is less than the nominal load, and the cable. Touch the tips together first and take that reading off."));
+        Limit least = limits.named("least-impedance-share");
+        blocks.add(new Block.Words("", "For information: the impedance of a speaker may fall to " + Say.amount(least.value(), Dimension.RATIO) + " of its nominal one (" + least.source()
+                + "). So these loads may fall to: " + dips(least.value()) + ". An amplifier's least load is stated for nominal ones."));
         for (SpeakerLines.Line line : sheet.speakers()) {
             String doubtful = line.meter() == null ? "" : line.meter().doubtful().orElse("");
             if (!doubtful.isEmpty()) {
@@ -94,6 +101,15 @@ final class PinPage {
         }
         blocks.add(new Block.Words("MUST NOT READ", "near 0 ohm (short or pinched cable); open (a coil or joint is open, or a capacitor is in the way); anything to ground; "
                 + "twice what the other side reads (one of two parallel coils is open)."));
+    }
+
+    /** Least impedance of each load, outputs of the same load together. */
+    private String dips(double share) {
+        Map<String, List<String>> outputs = new LinkedHashMap<>();
+        for (SpeakerLines.Line line : sheet.speakers()) {
+            outputs.computeIfAbsent(Say.amount(line.loadOhms().map(ohms -> ohms * share), Dimension.RESISTANCE), any -> new ArrayList<>()).add(line.output());
+        }
+        return outputs.entrySet().stream().map(one -> one.getKey() + " (" + String.join(", ", one.getValue()) + ")").collect(Collectors.joining("; "));
     }
 
     /** The window of the meter's reading with its wire; a blank where a length or a size is missing. */

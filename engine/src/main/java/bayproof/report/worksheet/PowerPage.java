@@ -8,6 +8,7 @@ import bayproof.report.Amounts;
 import bayproof.units.Dimension;
 import bayproof.vocabulary.GainSetting;
 import bayproof.vocabulary.Shown;
+import bayproof.worksheet.SourceLevel;
 import bayproof.worksheet.SpeakerLines;
 import bayproof.worksheet.Worksheet;
 import java.util.ArrayList;
@@ -20,6 +21,9 @@ import java.util.Set;
 /** Page 4: the first power, step by step, and the levels to set. */
 final class PowerPage {
     private static final String STOP_WORDS = "Anything warm, any smell, any lamp: fuse out, call the lead.";
+
+    /** Less room than a meter shows, dB. */
+    private static final double HAIR = 0.05;
 
     private final Worksheet sheet;
     private final Job job;
@@ -155,20 +159,62 @@ final class PowerPage {
         }
         blocks.add(new Block.Heading("LEVELS"));
         blocks.addAll(SheetHead.cautions("Speakers off the amplifier while a tone plays: a full tone ruins a tweeter, and hearing, in seconds."));
+        String volume = volume();
         for (SpeakerLines.Line line : sheet.speakers()) {
-            blocks.add(new Block.Words(Block.BOX, level(line)));
+            blocks.add(new Block.Words(Block.BOX, level(line, volume)));
         }
+        otherLevel();
+    }
+
+    /** The volume at which the settings hold, where the plan names one for all channels; otherwise a blank. */
+    private String volume() {
+        Set<String> named = new LinkedHashSet<>();
+        sheet.sources().forEach(source -> named.add(source.setAt().map(at -> at.equals("none") ? Block.BLANK : at).orElse(Block.BLANK)));
+        return named.size() == 1 ? named.iterator().next() : Block.BLANK;
+    }
+
+    /** What the source gives at its other volume step, and what the same gains then read. */
+    private void otherLevel() {
+        List<SourceLevel> known = sheet.sources().stream().filter(source -> source.offset().isGiven() && !Double.isInfinite(source.offset().orElse(0.0))).toList();
+        if (known.isEmpty()) {
+            return;
+        }
+        blocks.add(new Block.Heading("ANOTHER SOURCE LEVEL"));
+        blocks.add(new Block.Grid(List.of("channel", "1 kHz, high step", "1 kHz, low step", "offset"), known.stream().map(source -> List.of(source.channel(),
+                Say.amount(source.loudVolts(), Dimension.VOLTAGE), Say.amount(source.quietVolts(), Dimension.VOLTAGE), Say.amount(source.offset(), Dimension.LEVEL))).toList()));
+        double least = known.stream().mapToDouble(source -> source.offset().orElse(0.0)).min().orElse(0);
+        double most = known.stream().mapToDouble(source -> source.offset().orElse(0.0)).max().orElse(0);
+        if (most - least > limits.named("source-offsets-alike").value()) {
+            blocks.add(new Block.Words("", "The channels do not fall alike from step to step: set every gain at the step that is meant, and at no other."));
+            return;
+        }
+        double offset = (least + most) / 2;
+        blocks.add(new Block.Words("", "The targets hold at one volume step of the source. Gains set at the high step read this at the low one, with the same tone; a gain turned up to the target there is "
+                + Say.amount(-offset, Dimension.LEVEL) + " too high."));
+        blocks.add(new Block.Grid(List.of("output", "high step", "low step"), sheet.speakers().stream().filter(line -> line.gain() != null && line.gain().targetVolts().isGiven())
+                .map(line -> List.of(line.output(), Say.amount(line.gain().targetVolts(), Dimension.VOLTAGE) + " AC",
+                        Say.amount(SourceLevel.moved(line.gain().targetVolts().orElse(0.0), offset), Dimension.VOLTAGE) + " AC")).toList()));
     }
 
     /** What is known of an output; volts that nobody set are a blank. */
-    private static String level(SpeakerLines.Line line) {
+    private static String level(SpeakerLines.Line line, String volume) {
         GainSetting gain = line.gain();
         String volts = gain == null ? Block.BLANK + " V" : blank(gain.targetVolts(), Dimension.VOLTAGE, "V");
         String tone = gain == null ? Block.BLANK + " Hz" : blank(gain.toneHertz(), Dimension.FREQUENCY, "Hz");
         String level = gain == null ? Block.BLANK + " dBFS" : gain.level().map(value -> Say.amount(value, Dimension.LEVEL) + "FS").orElse(Block.BLANK + " dBFS");
         return line.output() + ", rated " + Say.amount(line.ratedWatts(), Dimension.POWER) + " into " + Say.amount(line.ratedOhms(), Dimension.RESISTANCE) + ", planned load "
                 + Say.amount(line.loadOhms(), Dimension.RESISTANCE) + ": turn the gain up until the output reads " + volts + " AC, with a tone of " + tone + " at " + level
-                + ", the source's volume step " + Block.BLANK + ", and no further.";
+                + ", the source's volume step " + volume + ", and no further." + clips(gain);
+    }
+
+    /** What clips first as the source rises above this. */
+    private static String clips(GainSetting gain) {
+        if (gain == null || !gain.clipsFirst().isGiven() || !gain.room().isGiven()) {
+            return "";
+        }
+        double room = gain.room().orElse(0.0);
+        return room < 0 ? " CLIPS ALREADY: " + gain.clipsFirst().orElse("") + ", by " + Say.amount(-room, Dimension.LEVEL) + "."
+                : " Clips first: " + gain.clipsFirst().orElse("") + (room < HAIR ? ", at just this level." : ", " + Say.amount(room, Dimension.LEVEL) + " above this.");
     }
 
     private static String blank(Shown<Double> value, Dimension dimension, String unit) {

@@ -25,7 +25,8 @@ final class PutBackPage {
     Page page() {
         List<Block> blocks = new ArrayList<>(SheetHead.cautions("Battery off and the restraint wait over before a seat, a trim of an airbag or a yellow plug is touched.",
                 "Pull every added fuse first, and cover both sides of a second battery."));
-        blocks.add(new Block.Words("", "Found from what the plan touches. A factory part that was taken off and is written nowhere is not on this sheet: look at the photos of the check-in."));
+        blocks.add(new Block.Words("", "Found from what the plan touches and from its list of kept parts. A factory part that was taken off and is written nowhere is not on this sheet: look at the photos of the check-in."));
+        kept(blocks);
         for (String group : ORDER) {
             List<PutBack.Part> parts = back.parts().stream().filter(part -> part.group().equals(group)).toList();
             if (parts.isEmpty()) {
@@ -46,9 +47,20 @@ final class PutBackPage {
     private static List<String> row(PutBack.Part part, boolean kept) {
         List<String> row = new ArrayList<>(List.of(Block.BOX, part.id(), part.where().isEmpty() ? "-" : part.where(), part.back()));
         if (kept) {
-            row.add(part.kept() ? Block.BLANK : "-");
+            row.add(!part.kept() ? "-" : part.lies().orElse("").isEmpty() ? Block.BLANK : Say.text(part.lies()));
         }
         return row;
+    }
+
+    private void kept(List<Block> blocks) {
+        blocks.add(new Block.Heading("PARTS KEPT"));
+        List<PutBack.Kept> kept = back.kept().orElse(List.of());
+        if (kept.isEmpty()) {
+            blocks.add(new Block.Words("", back.kept().isGiven() ? "The plan says that none was taken off for good." : "NOT WRITTEN: nobody listed what was taken off. Ask before anything is taken apart."));
+            return;
+        }
+        blocks.add(new Block.Grid(List.of("", "part", "lies", "who has it", "taken off by"), kept.stream().map(part -> List.of(Block.BOX, part.id(), Say.text(part.lies()),
+                Say.text(part.with()), part.off().isEmpty() ? Block.BLANK : part.off())).toList()));
     }
 
     private void hours(List<Block> blocks) {
@@ -66,8 +78,10 @@ final class PutBackPage {
     List<Table> tables() {
         Table parts = new Table("put-back").text("group", "id", "where", "put-back");
         back.parts().forEach(part -> parts.row(part.group(), part.id(), part.where(), part.back()));
+        Table kept = new Table("kept-parts").text("id", "lies", "with", "taken-off-by");
+        back.kept().orElse(List.of()).forEach(part -> kept.row(part.id(), part.lies(), part.with(), part.off()));
         Table hours = new Table("put-back-hours").text("step", "does", "how").number("hours", Dimension.TIME);
         back.work().forEach(one -> hours.row(one.step(), one.does(), one.waiting() ? "waited" : one.again() ? "again" : "undone", one.seconds()));
-        return List.of(parts, hours);
+        return List.of(parts, kept, hours);
     }
 }

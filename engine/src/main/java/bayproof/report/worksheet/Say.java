@@ -1,6 +1,7 @@
 package bayproof.report.worksheet;
 
 import bayproof.units.Dimension;
+import bayproof.units.UnitSystem;
 import bayproof.units.Units;
 import bayproof.vocabulary.Shown;
 import java.math.BigDecimal;
@@ -10,6 +11,8 @@ import java.util.List;
 /** Every value of a sheet as people read it; what nobody gave is a blank. The one place that chooses units. */
 public final class Say {
     private static final double SECONDS_PER_HOUR = 3600;
+    /** International yard and pound agreement of 1959. */
+    private static final double METRES_PER_INCH = 0.0254;
 
     private Say() {
     }
@@ -28,7 +31,12 @@ public final class Say {
 
     /** A length to cut, always in the same unit: nobody converts with a blade in his hand. */
     public static String cut(Shown<Double> metres) {
-        return metres.map(si -> BigDecimal.valueOf(si).setScale(2, RoundingMode.HALF_UP).toPlainString() + " m").orElse(Block.BLANK);
+        return metres.map(Say::cut).orElse(Block.BLANK);
+    }
+
+    private static String cut(double metres) {
+        return UnitSystem.current() == UnitSystem.US ? BigDecimal.valueOf(metres / METRES_PER_INCH).setScale(1, RoundingMode.HALF_UP).toPlainString() + " in"
+                : BigDecimal.valueOf(metres).setScale(2, RoundingMode.HALF_UP).toPlainString() + " m";
     }
 
     /** Hours, never minutes: the column is added up by hand. */

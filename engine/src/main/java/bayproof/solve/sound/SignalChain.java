@@ -64,9 +64,4 @@ public record SignalChain(double sourceVolts, List<Link> links) {
         }
         return first;
     }
-
-    /** The same chain behind another source level: every target moves by as many decibels. */
-    public SignalChain withSource(double offsetDecibels) {
-        return new SignalChain(Levels.voltsAt(sourceVolts, offsetDecibels), links);
-    }
 }

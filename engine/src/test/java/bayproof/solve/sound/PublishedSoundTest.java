@@ -62,21 +62,6 @@ class PublishedSoundTest {
         printed(40, 0.5, parallel(120, 120, 120).directOhms());
     }
 
-    /** Lecture notes 34870, lesson 7, problem 2: Re 5.46, Bl 11.6, Rms 3.25: Zmax 46.9 ohm. */
-    @Test
-    void impedanceAtResonance() {
-        printed(46.9, 0.05, DriverImpedance.peakOhms(5.46, 11.6, 3.25));
-    }
-
-    /** An acoustics consultant's article (integracoustics.com): Re 6, Qms 4.27, Qes 0.34, fs 70.7: 75.35 ohm, 127.56 uF, 39.73 mH. */
-    @Test
-    void circuitOfTheResonance() {
-        DriverImpedance.Circuit circuit = DriverImpedance.resonance(6, 4.27, 0.34, 70.7);
-        printed(75.35, 0.005, circuit.ohms());
-        printed(127.56, 0.005, circuit.farads() * 1e6);
-        printed(39.73, 0.005, circuit.henries() * 1e3);
-    }
-
     // wire
 
     /** A forum quoting an amplifier's manual: 24.5 V, 8 ohm, 160 ft of 10 AWG at 0.00204 ohm/ft (loop): 72 W, 69 W at the speaker, 3 W in the wire. */

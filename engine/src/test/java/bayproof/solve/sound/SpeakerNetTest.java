@@ -108,24 +108,22 @@ class SpeakerNetTest {
     }
 
     @Test
-    void anotherSourceLevelMovesEveryMargin() {
-        SignalChain louder = CHAIN.withSource(7);
-        assertEquals(-7, louder.clipsFirst().marginDecibels(), 1e-9);
-        assertTrue(louder.steps().get(0).marginDecibels() < 0, "the processor's input clips as well");
+    void aLouderSourceClipsWhereTheRoomIsLeast() {
         SignalChain tight = new SignalChain(2, List.of(new SignalChain.Link("processor", 1.5, 0, 4), new SignalChain.Link("amplifier", 4, 14, 20)));
         assertEquals("processor", tight.clipsFirst().name());
+        assertTrue(tight.clipsFirst().marginDecibels() < 0, "it clips already");
     }
 
     @Test
-    void outputsThatDifferAreNotSummed() {
-        FactoryOutput front = new FactoryOutput("low", false, 0, "12", List.of(new FactoryOutput.Tone(100, 2), new FactoryOutput.Tone(1000, 2)));
-        FactoryOutput inverted = new FactoryOutput("high", true, 0, "12", front.tones());
-        FactoryOutput late = new FactoryOutput("high", false, 0.003, "12", front.tones());
-        FactoryOutput loud = new FactoryOutput("low", false, 0, "24", List.of(new FactoryOutput.Tone(100, 4), new FactoryOutput.Tone(1000, 8)));
-        assertTrue(front.sumsWith(loud, 0.0001));
-        assertFalse(front.sumsWith(inverted, 0.0001) || front.sumsWith(late, 0.0001));
-        assertEquals(0, front.spreadDecibels(), 1e-12);
-        assertEquals(6.02, front.heldBackDecibels(loud, 100, 1000), 0.005);
+    void aMeasuredOutputShowsItsShapeAndItsLimiter() {
+        MeasuredTones quiet = new MeasuredTones(2, 2, 1);
+        MeasuredTones loud = new MeasuredTones(4, 8, 4);
+        assertEquals(2, quiet.unevenness(), 1e-12);
+        assertEquals(2, quiet.bassLost(loud), 1e-12);
+        assertEquals(12.04, quiet.offsetDecibels(loud), 0.005);
+        assertEquals(Double.MAX_VALUE, new MeasuredTones(0, 2, 2).unevenness());
+        assertEquals(1, MeasuredTones.treble(2, 2).unevenness(), 1e-12);
+        assertEquals(0.003, MeasuredTones.delaySpread(List.of(0.001, 0.004)), 1e-12);
     }
 
     @Test
