@@ -47,12 +47,14 @@ final class HandoverJobs {
     private static Audit audit(JobAudit audit, Path root, String folder) throws WrongUse {
         ProgressBar bar = new ProgressBar(Paint.isTerminal());
         try {
-            List<Path> plans = Audit.plans(root);
-            if (plans.isEmpty()) {
-                throw new WrongUse("There is no job below " + folder + ".", "A job is a folder with a plan.yaml.");
-            }
-            RuleBase.built();
-            return Interruption.guarding(stop -> Audit.of(audit, plans, stop, bar::show));
+            return Interruption.guarding(stop -> {
+                List<Path> plans = Audit.plans(root);
+                if (plans.isEmpty()) {
+                    throw new WrongUse("There is no job below " + folder + ".", "A job is a folder with a plan.yaml.");
+                }
+                RuleBase.built();
+                return Audit.of(audit, plans, stop, bar::show);
+            });
         } catch (WrongUse | RuntimeException e) {
             throw e;
         } catch (Exception e) {
