@@ -39,6 +39,9 @@ final class BenchSheet {
         if (order.has("--pins")) {
             return reply(Reply.CLEAR, Printout.pinForm(evaluation, clearance), form, folder, false);
         }
+        if (order.has("--looks")) {
+            return reply(Reply.CLEAR, Printout.looks(evaluation, clearance), form, folder, false);
+        }
         return reply(status, order.has("--put-back") ? Printout.putBack(evaluation, clearance)
                 : Printout.sheet(evaluation, Worksheet.of(evaluation, clearance)), form, folder, true);
     }
@@ -47,8 +50,9 @@ final class BenchSheet {
         if (order.has("--filled") && !order.has("--pins")) {
             throw new WrongUse("--filled belongs to --pins.", "Write --pins --filled " + order.word("--filled", "FILE") + ".");
         }
-        if (order.has("--pins") && order.has("--put-back")) {
-            throw new WrongUse("--pins and --put-back are two sheets.", "Ask for one of them.");
+        List<String> sheets = List.of("--pins", "--put-back", "--looks").stream().filter(order::has).toList();
+        if (sheets.size() > 1) {
+            throw new WrongUse(sheets.get(0) + " and " + sheets.get(1) + " are two sheets.", "Ask for one of them.");
         }
         if (form.equals("csv") && folder == null) {
             throw new WrongUse("--as csv writes several files and needs a folder.", "Add --to FOLDER.");

@@ -2,11 +2,14 @@ package bayproof.command;
 
 import bayproof.demand.Gate;
 import bayproof.demand.Weight;
+import bayproof.handover.Connected;
 import bayproof.handover.Delivery;
 import bayproof.read.JobReader;
 import bayproof.read.Source;
 import bayproof.read.UnusableInput;
 import bayproof.report.AskForm;
+import bayproof.report.CheckInForm;
+import bayproof.report.CustomerPage;
 import bayproof.report.HandoverJson;
 import bayproof.report.HandoverPage;
 import bayproof.report.JunitReview;
@@ -30,6 +33,9 @@ final class HandoverJob {
     static Reply run(Order order) throws WrongUse, UnusableInput {
         String form = Review.oneOf("--as", order.word("--as", "text"), order.has("--ask") ? ASK_FORMS : FORMS);
         String plan = Answers.plan(order.subject()).toString();
+        if (order.has("--check-in") || order.has("--customer")) {
+            return sheet(order, plan, form);
+        }
         Standing standing = standing(order, plan, Source.DISK);
         String page;
         if (order.has("--ask")) {
@@ -55,6 +61,20 @@ final class HandoverJob {
         }
     }
 
+    /** A sheet that is printed whatever stands against the job. */
+    private static Reply sheet(Order order, String plan, String form) throws WrongUse, UnusableInput {
+        boolean checkIn = order.has("--check-in");
+        if (checkIn == order.has("--customer") || order.has("--ask") || order.has("--gate") || order.has("--at-least")) {
+            throw new WrongUse("--check-in and --customer are sheets of their own.", "Ask for one of them, without --ask, --gate and --at-least.");
+        }
+        if (form.equals("json") || checkIn && form.equals("markdown")) {
+            throw new WrongUse(checkIn ? "The check-in sheet is text that reads well as it is." : "The customer's page is text or markdown.", "Leave --as " + form + " out.");
+        }
+        Evaluation evaluation = Review.evaluate(plan, order.word("--limits", null), Review.today(order), new Timing(), Source.DISK);
+        return Reply.answer(checkIn ? CheckInForm.of(evaluation, order.subject())
+                : form.equals("markdown") ? CustomerPage.markdown(evaluation.job()) : CustomerPage.text(evaluation.job()));
+    }
+
     /** How the job stands at the gate asked for; handover where none is named. */
     static Standing standing(Order order, String plan, Source source) throws WrongUse, UnusableInput {
         Gate gate = Review.word("--gate", order.word("--gate", Gate.HANDOVER.word()), Gate.values(), Gate::word);
@@ -63,6 +83,6 @@ final class HandoverJob {
         if (JobReader.isEmpty(evaluation.job())) {
             throw new WrongUse("There is nothing to hand over: " + plan + " names no item and no run.", "Write at least one.");
         }
-        return Standing.of(evaluation, gate, threshold);
+        return Standing.of(evaluation, gate, threshold, Connected.of(evaluation.job())::isDue);
     }
 }

@@ -43,6 +43,7 @@ public record FactBook(List<Fact> facts, Numbers numbers) {
         new InterfaceFacts(model).collect(facts::add);
         new CalibrationFacts(model).collect(facts::add);
         new ScheduleFacts(model).collect(facts::add);
+        new InspectionFacts(model).collect(facts::add);
         new ReceivingFacts(model).collect(facts::add);
         new ProvingFacts(model).collect(facts::add);
         new DeliveryFacts(model).collect(facts::add);

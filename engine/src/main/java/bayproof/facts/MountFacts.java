@@ -53,7 +53,7 @@ final class MountFacts {
     }
 
     /** What a kind of item that is mounted says of it; null for kinds that are held by what they belong to. */
-    private static Fitting fitting(Item item) {
+    static Fitting fitting(Item item) {
         if (item instanceof Item.Powered powered) {
             return powered.fitting();
         }

@@ -3,6 +3,7 @@ package bayproof.facts;
 import bayproof.read.CheckIn;
 import bayproof.read.FactoryFunction;
 import bayproof.read.Plan;
+import bayproof.units.Dimension;
 import bayproof.vocabulary.At;
 import bayproof.vocabulary.Attestation;
 import bayproof.vocabulary.CheckedIn;
@@ -41,6 +42,9 @@ final class ReceivingFacts {
         part("fault-codes", "fault codes before the job", joined(checkIn.faultCodes()), word, facts);
         part("lamps", "warning lamps before the job", joined(checkIn.lamps()), word, facts);
         part("floor", "whether the floor is dry", checkIn.floor(), word, facts);
+        if (checkIn.batteryVolts().isGiven()) {
+            model.numbers.put(checkIn.path() + ".battery", checkIn.batteryVolts().orElse(0.0), Dimension.VOLTAGE, () -> "as it came");
+        }
         part("battery", "battery volts as it came", checkIn.batteryVolts().map(String::valueOf), word, facts);
         part("functions", "what works before the job", functions(), word, facts);
         part("signed", "the customer's word that this is the state", checkIn.signed().word().map(Attestation::evidence), checkIn.signed().word(), facts);

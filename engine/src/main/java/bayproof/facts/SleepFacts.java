@@ -30,6 +30,11 @@ final class SleepFacts {
         Shown<Double> first = amperes(test.first());
         Shown<Double> second = amperes(test.second());
         Shown<Double> third = amperes(test.third());
+        for (SleepTest.Point point : List.of(test.first(), test.second(), test.third())) {
+            if (point.afterSeconds().isGiven()) {
+                model.numbers.put(point.path() + ".after", point.afterSeconds().orElse(0.0), Dimension.TIME, () -> "since the vehicle was locked");
+            }
+        }
         Shown<Double> fall = first.with(second, (one, two) -> two).with(third, (before, last) -> before > 0 ? Math.max(0, (before - last) / before) : 0.0);
         facts.accept(new SleepReading(test.path(), test.at(), test.latches(), test.keyMetres(), test.meter(),
                 share(test.third().afterSeconds(), supply.sleepSeconds(), "sleep-time", "sleep-wait", Dimension.TIME), fall,

@@ -4,6 +4,8 @@ import bayproof.graph.Link;
 import bayproof.read.CoilNet;
 import bayproof.read.Item;
 import bayproof.read.Plan;
+import bayproof.read.References;
+import bayproof.read.Vehicle;
 import bayproof.units.Dimension;
 import bayproof.vocabulary.AmplifierChannels;
 import bayproof.vocabulary.BoxedSpeaker;
@@ -51,6 +53,14 @@ final class SpeakerFacts {
                 facts.accept(load(amplifier, wiring));
             }
         }
+        for (Plan.Wiring wiring : model.job.plan().speakerWiring().values()) {
+            Vehicle.Output output = factory(wiring);
+            if (output != null) {
+                wiring.net().map(text -> wired.addAll(CoilNet.parse(text).coils()));
+                Shown<Double> load = amplifiers.loadOhms(wiring);
+                facts.accept(new OutputLoad(wiring.path(), wiring.at(), false, load, cabled(wiring), output.audio().minimumLoadOhms(), rewire(wiring)));
+            }
+        }
         Set<String> behind = new LinkedHashSet<>();
         model.job.itemsOf(Item.PassiveNetwork.class).stream().filter(network -> wired.contains(network.id() + ".input"))
                 .forEach(network -> behind.addAll(network.feeds().orElse(List.of())));
@@ -64,6 +74,11 @@ final class SpeakerFacts {
                         : "what " + speaker.id() + "." + loose.get(0) + " hangs on"));
             }
         }
+    }
+
+    /** The output of the vehicle that a wiring entry hangs on; null where it is an amplifier's. */
+    private Vehicle.Output factory(Plan.Wiring wiring) {
+        return wiring.id().endsWith(References.OUTPUT) ? model.job.vehicle().outputs().get(wiring.id().substring(0, wiring.id().length() - References.OUTPUT.length())) : null;
     }
 
     /** Where the job has no enclosure at all, none can be named: then the enclosure itself is asked for. */
@@ -130,6 +145,8 @@ final class SpeakerFacts {
         for (Link link : model.wiring.at(wiring.id())) {
             reached.add(link.other(wiring.id()));
         }
+        model.job.plan().pins().values().stream().filter(pin -> wiring.id().equals(outputOf(pin) + References.OUTPUT))
+                .forEach(pin -> reached.add(pin.connectedTo().orElse("")));
         Set<String> speakers = new LinkedHashSet<>();
         reached.forEach(terminal -> speakers.add(terminal.substring(0, Math.max(0, terminal.indexOf('.')))));
         for (String coil : CoilNet.parse(text).coils()) {
@@ -139,6 +156,14 @@ final class SpeakerFacts {
             }
         }
         return Shown.of(true);
+    }
+
+    /** The output that a cavity of a factory connector carries; empty for none. */
+    private String outputOf(Plan.PinUse pin) {
+        String[] names = pin.id().split("\\.", 2);
+        Vehicle.Connector connector = model.job.vehicle().connectors().get(names[0]);
+        Vehicle.Cavity cavity = connector == null || names.length < 2 ? null : connector.cavities().get(names[1]);
+        return cavity == null ? "" : cavity.output().orElse("");
     }
 
     private Need openEnd(Plan.Wiring wiring, String speaker) {

@@ -11,7 +11,9 @@ public record AudioTable(@Field(key = "carries", says = "part of the band it car
                          @Field(key = "quiet", says = "clean volts at the low volume step") Tones quiet,
                          @Field(key = "loud", says = "clean volts at the high volume step") Tones loud,
                          @Field(key = "shaped", says = "whether it is equalized or filtered") Shown<Boolean> shaped,
-                         @Field(key = "limits-itself", says = "whether its bass gives way as the volume rises") Shown<Boolean> limitsItself) {
+                         @Field(key = "limits-itself", says = "whether its bass gives way as the volume rises") Shown<Boolean> limitsItself,
+                         @Field(key = "minimum-load", says = "least load the output is made for, where speakers hang on it", in = Dimension.RESISTANCE)
+                         Shown<Double> minimumLoadOhms) {
 
     /** Clean volts of one disc or file at one volume step. */
     public record Tones(@Field(key = "low-tone", says = "clean volts at 40 Hz", in = Dimension.VOLTAGE, zero = true) Shown<Double> lowVolts,

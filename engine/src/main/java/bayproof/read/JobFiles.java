@@ -72,6 +72,7 @@ public final class JobFiles {
             planTree = withTable(plan, planTree, "items", Item.KINDS.values());
             planTree = withTable(plan, planTree, "runs", List.of(Run.class));
             planTree = withTable(plan, planTree, "pins", List.of(Plan.PinUse.class));
+            planTree = withTable(plan, planTree, "inspections", List.of(Inspection.class));
             Map<String, MapTree> trees = new LinkedHashMap<>();
             trees.put("plan", planTree);
             trees.put("vehicle", named(plan, planTree, "vehicle"));

@@ -75,6 +75,7 @@ public final class JobReader {
         if (!hasStrayKey(planTree, Plan.class, BESIDE_PLAN) && !hasStrayKey(vehicleTree, Vehicle.class, BESIDE_SHEET)) {
             new References(job, unread, problems).check();
             readings.checkAllUsed(unread, problems);
+            new Possible(job, problems).check();
         }
         problems.throwIfAny();
         return job;

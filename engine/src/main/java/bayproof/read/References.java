@@ -7,16 +7,17 @@ import bayproof.vocabulary.At;
 import bayproof.vocabulary.Shown;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 
 /** Checks that what one value names stands somewhere. What an unnamed vehicle sheet would hold is not checked. */
-final class References {
+public final class References {
     /** The vehicle body, where ground points end; a terminal of its own. */
     static final String BODY = "body";
 
     /** How the terminal of an output of the vehicle sheet ends; a run may begin there. */
-    private static final String OUTPUT = ".out";
+    public static final String OUTPUT = ".out";
 
     private static final String NONE = "none";
 
@@ -46,6 +47,7 @@ final class References {
         Set<String> steps = job.plan().steps().keySet();
         job.plan().steps().values().forEach(step -> names(step.after(), step.at(), "a step of the plan", steps));
         job.plan().audioInputs().values().forEach(this::audioInput);
+        job.plan().inspections().values().forEach(this::inspection);
         for (Visit visit : job.plan().visits().values()) {
             names(visit.done(), visit.at(), "a step of the plan", steps);
             names(visit.unfinished(), visit.at(), "a run of the plan", job.plan().runs().keySet());
@@ -75,6 +77,30 @@ final class References {
         }
         if (!input.correctedBy().orElse(NONE).equals(NONE)) {
             name(input.correctedBy(), input.at(), "an item of this job", job.items().keySet());
+        }
+    }
+
+    private void inspection(Inspection inspection) {
+        name(Shown.of(inspection.id()), inspection.at(), "an inspection", InspectionList.points().keySet());
+        inspected(inspection.faults(), inspection.at());
+        inspected(inspection.leftOut(), inspection.at());
+    }
+
+    /** Things go by the names of the plan; an end of a run has a dot before it. */
+    private void inspected(Shown<List<String>> things, At at) {
+        Set<String> known = new TreeSet<>(job.items().keySet());
+        known.addAll(job.plan().runs().keySet());
+        known.addAll(job.passThroughs().keySet());
+        known.addAll(job.plan().pins().keySet());
+        known.addAll(job.plan().steps().keySet());
+        known.addAll(job.plan().found().orElse(Map.of()).keySet());
+        known.addAll(job.plan().keptParts().orElse(Map.of()).keySet());
+        known.addAll(job.plan().buses().orElse(Map.of()).keySet());
+        for (String thing : things.orElse(List.of())) {
+            String run = thing.endsWith(".from") || thing.endsWith(".to") ? thing.substring(0, thing.indexOf('.')) : thing;
+            if (!unread.contains(run)) {
+                name(Shown.at(known.contains(thing) ? thing : run, things.atOr(at)), at, "a thing of this job", known);
+            }
         }
     }
 

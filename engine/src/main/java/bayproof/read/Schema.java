@@ -63,6 +63,7 @@ final class Schema {
         keys.put("items", orTable(names("planned items", item(true))));
         keys.put("runs", orTable(keys.get("runs")));
         keys.put("pins", orTable(keys.get("pins")));
+        keys.put("inspections", orTable(keys.get("inspections")));
         keys.put("pass-throughs", passThroughs("what the plan does to the holes of the vehicle"));
         return file("plan", keys, List.of("bayproof"));
     }

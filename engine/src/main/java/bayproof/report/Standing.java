@@ -19,6 +19,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 
 /**
  * How a job stands at a gate: its verdicts sorted into those that are due and those that come later, with the questions
@@ -36,13 +37,13 @@ public final class Standing {
     private final Standing whole;
     private final Focus focus;
 
-    private Standing(Evaluation evaluation, Gate gate, Weight threshold) {
+    private Standing(Evaluation evaluation, Gate gate, Weight threshold, Predicate<Verdict> judged) {
         this.evaluation = evaluation;
         this.gate = gate;
         this.threshold = threshold;
         this.remedies = Remedies.of(evaluation);
-        this.due = evaluation.judgment().verdicts().stream().filter(verdict -> isDue(verdict.rule().gate())).toList();
-        this.later = evaluation.judgment().verdicts().stream().filter(verdict -> !isDue(verdict.rule().gate()))
+        this.due = evaluation.judgment().verdicts().stream().filter(judged).filter(verdict -> isDue(verdict.rule().gate())).toList();
+        this.later = evaluation.judgment().verdicts().stream().filter(judged).filter(verdict -> !isDue(verdict.rule().gate()))
                 .sorted(Comparator.<Verdict, Gate>comparing(verdict -> verdict.rule().gate()).thenComparing(verdict -> verdict)).toList();
         this.notApplicable = evaluation.judgment().notApplicable();
         this.questions = Questions.of(evaluation, due);
@@ -70,7 +71,16 @@ public final class Standing {
      * @param threshold the lightest weight that counts against the job
      */
     public static Standing of(Evaluation evaluation, Gate gate, Weight threshold) {
-        return new Standing(evaluation, gate, threshold);
+        return of(evaluation, gate, threshold, verdict -> true);
+    }
+
+    /**
+     * How the part of a job stands that is due at all.
+     *
+     * @param judged tells of each verdict whether it is
+     */
+    public static Standing of(Evaluation evaluation, Gate gate, Weight threshold, Predicate<Verdict> judged) {
+        return new Standing(evaluation, gate, threshold, judged);
     }
 
     /** The part of it that somebody wants to see. What counts is still everything: see {@link #whole()}. */

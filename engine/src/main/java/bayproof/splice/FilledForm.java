@@ -29,6 +29,7 @@ public record FilledForm(String by, String when, List<Answer> answers, int blank
     public static final String PATH_END = "</sub>";
     public static final String ANSWER = "Answer";
 
+    private static final String CHECK_IN = "check-in.";
     private static final Pattern PATH = Pattern.compile(".*" + PATH_BEGIN + "\\s*`?([^<`\\s]+)`?\\s*" + PATH_END + ".*");
     private static final Pattern BLANK = Pattern.compile("\\s*(?:[-*]\\s+)?" + ANSWER + "\\s*(?:\\[[^\\]]*])?\\s*:(.*)");
 
@@ -51,8 +52,18 @@ public record FilledForm(String by, String when, List<Answer> answers, int blank
         String by = head(all, BY);
         String when = head(all, WHEN);
         List<Answer> facts = all.stream().filter(answer -> !answer.path().equals(BY) && !answer.path().equals(WHEN)).toList();
-        List<Answer> given = facts.stream().filter(answer -> !answer.text().isEmpty()).toList();
-        return new FilledForm(by, when, given, facts.size() - given.size());
+        List<Answer> given = new ArrayList<>(facts.stream().filter(answer -> !answer.text().isEmpty()).toList());
+        checkedIn(given, by, when);
+        return new FilledForm(by, when, given, (int) facts.stream().filter(answer -> answer.text().isEmpty()).count());
+    }
+
+    /** Who filled in a check-in sheet checked the vehicle in. */
+    private static void checkedIn(List<Answer> given, String by, String when) {
+        At at = given.stream().filter(answer -> answer.path().startsWith(CHECK_IN)).map(Answer::at).findFirst().orElse(null);
+        if (at != null && !by.isEmpty() && !when.isEmpty()) {
+            given.add(0, new Answer(CHECK_IN + "who", by, at));
+            given.add(1, new Answer(CHECK_IN + "when", when, at));
+        }
     }
 
     private static String head(List<Answer> all, String path) {

@@ -23,7 +23,7 @@ final class Owner {
     private static final String VEHICLE = "vehicle";
     private static final String HOLES = "pass-throughs";
     /** Groups whose entries are asked for before they are there. */
-    private static final List<String> BEGUN_BY_ANSWERS = List.of("zones", "networks", "wishes", "calibrated-until", "settings", "functions");
+    private static final List<String> BEGUN_BY_ANSWERS = List.of("zones", "networks", "wishes", "calibrated-until", "settings", "inspections", "functions");
 
     private final JobText job;
     private final JobFiles files;

@@ -64,7 +64,7 @@ final class Rewriting {
         /** Keys whose value is such a name, holds some or begins with one. */
         private static final Set<String> REFERENCES = Set.of("from", "to", "connected-to", "net", "place", "zone", "along", "through",
                 "between", "open-to", "of", "zones", "signal-ground", "needs", "by", "enclosure", "space", "where", "microphones",
-                "corrected-by", "feeds", "unfinished");
+                "corrected-by", "feeds", "faults", "left-out", "unfinished");
         private static final Pattern WORD = Pattern.compile("[a-z0-9-]+");
 
         private final Set<String> known = new TreeSet<>();

@@ -2,6 +2,7 @@ package bayproof.report.worksheet;
 
 import bayproof.review.Evaluation;
 import bayproof.worksheet.Clearance;
+import bayproof.worksheet.OwedLooks;
 import bayproof.worksheet.PinVerdicts;
 import bayproof.worksheet.PutBack;
 import bayproof.worksheet.Worksheet;
@@ -70,6 +71,12 @@ public final class Printout {
     public static Printout putBack(Evaluation evaluation, Clearance clearance) {
         PutBackPage page = new PutBackPage(PutBack.of(evaluation.job()), evaluation.job().limits());
         return new Printout("put-back", "PUT BACK", "build", evaluation, clearance, List.of(page.page()), page.tables(), null, null);
+    }
+
+    /** What is looked at with eyes and hands. */
+    public static Printout looks(Evaluation evaluation, Clearance clearance) {
+        LooksPage looks = new LooksPage(OwedLooks.of(evaluation));
+        return new Printout("looks", "LOOKS", "build", evaluation, clearance, looks.pages(), List.of(looks.table()), null, null);
     }
 
     private List<Block> head() {

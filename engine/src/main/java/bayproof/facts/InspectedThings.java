@@ -1,0 +1,198 @@
+package bayproof.facts;
+
+import bayproof.read.Item;
+import bayproof.read.Mount;
+import bayproof.read.Plan;
+import bayproof.read.Run;
+import bayproof.read.Vehicle;
+import bayproof.vocabulary.Kleene;
+import bayproof.vocabulary.Need;
+import bayproof.vocabulary.Shown;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+
+/** Tells whether a job has anything of a kind that an inspection looks at. */
+final class InspectedThings {
+    private static final String ENGINE_BAY = "engine-bay";
+
+    private final Model model;
+    private final Plan plan;
+    private final Map<String, Shown<Boolean>> known = new HashMap<>();
+
+    InspectedThings(Model model) {
+        this.model = model;
+        this.plan = model.job.plan();
+    }
+
+    /**
+     * Whether the job has such things.
+     *
+     * @param things the word that the table of inspections uses
+     * @throws IllegalStateException for a word nobody knows, which is a mistake in that table
+     */
+    Shown<Boolean> there(String things) {
+        Shown<Boolean> there = known.get(things);
+        if (there == null) {
+            there = find(things);
+            known.put(things, there);
+        }
+        return there;
+    }
+
+    private Shown<Boolean> find(String things) {
+        return switch (things) {
+            case "the-job" -> Shown.of(true);
+            case "runs" -> Shown.of(!plan.runs().isEmpty());
+            case "power-runs" -> runs(run -> Shown.of(model.wiring.role(run).isPower()));
+            case "power-and-signal" -> Kleene.and(there("power-runs"), there("signal-runs"));
+            case "signal-runs" -> runs(run -> Shown.of(isSignal(run)));
+            case "runs-through-holes" -> holes(hole -> Shown.of(true));
+            case "runs-at-hinges" -> holes(this::hinged);
+            case "runs-near-bags" -> runs(this::nearBag);
+            case "runs-in-the-cabin" -> runs(run -> passes(run, Set.of("cabin-front", "cabin-rear")));
+            case "runs-where-wet" -> runs(run -> passes(run, model.limit("wet-zones").words()));
+            case "runs-into-doors" -> runs(run -> passes(run, model.limit("zones-on-hinges").words()));
+            case "crimped-ends" -> ends(end -> end.method().map(model.limit("crimp-methods").words()::contains));
+            case "clamped-ends" -> ends(end -> end.method().map(method -> !method.equals("solder")));
+            case "made-ends" -> runs(run -> Shown.of(model.wiring.role(run).isPower()));
+            case "stud-ends" -> runs(run -> Kleene.or(onStud(run.from()), onStud(run.to())));
+            case "joined-pins" -> Shown.of(!plan.pins().isEmpty());
+            case "soldered-taps" -> any(plan.pins().values(), pin -> pin.method().map("tap-solder"::equals));
+            case "joined-buses" -> plan.buses().map(buses -> !buses.isEmpty());
+            case "drilled-holes" -> holes(hole -> hole.origin().map("drilled"::equals));
+            case "firewall-holes" -> holes(this::throughFirewall);
+            case "holes-from-outside" -> holes(this::fromOutside);
+            case "drilled-mounts" -> mounts(mount -> mount.fastener().map(model.limit("fasteners-that-drill").words()::contains));
+            case "drilling" -> Kleene.or(there("drilled-holes"), there("drilled-mounts"));
+            case "screwed-mounts" -> mounts(mount -> mount.fastener().map(kind -> !model.limit("holeless-fasteners").words().contains(kind)));
+            case "heavy-parts" -> items(item -> massOf(item).map(kilograms -> kilograms > model.value("heavy-part")));
+            case "ground-points" -> items(item -> Shown.of(item instanceof Item.GroundPoint));
+            case "audio-items" -> items(item -> Shown.of(item instanceof Item.Amplifier || item instanceof Item.Processor));
+            case "devices" -> items(item -> Shown.of(item instanceof Item.Powered || item instanceof Item.Converter));
+            case "cargo-speakers" -> items(item -> item instanceof Item.Speaker ? inZone(item, Set.of("cargo", "cabin-rear")) : Shown.of(false));
+            case "door-speakers" -> items(item -> item instanceof Item.Speaker ? inZone(item, model.limit("zones-on-hinges").words()) : Shown.of(false));
+            case "added-batteries" -> items(item -> Shown.of(item instanceof Item.Battery));
+            case "fuse-holders" -> items(item -> Shown.of(item instanceof Item.Fuse || item instanceof Item.FuseBlock));
+            case "left-ends" -> Kleene.or(plan.keptParts().map(parts -> !parts.isEmpty()), plan.found().map(found ->
+                    found.values().stream().anyMatch(one -> Set.of("remove", "make-safe").contains(one.decision().orElse("remove")))));
+            default -> step(things);
+        };
+    }
+
+    /** {@code step:fit} looks at what the steps of that kind left behind. */
+    private Shown<Boolean> step(String things) {
+        if (!things.startsWith("step:")) {
+            throw new IllegalStateException("no inspection looks at \"" + things + "\"");
+        }
+        String kind = things.substring("step:".length());
+        return any(plan.steps().values(), step -> step.does().map(kind::equals));
+    }
+
+    // runs
+
+    private Shown<Boolean> runs(Function<Run, Shown<Boolean>> test) {
+        return any(plan.runs().values(), test);
+    }
+
+    private Shown<Boolean> ends(Function<Run.End, Shown<Boolean>> test) {
+        return runs(run -> model.wiring.role(run).isPower() ? Kleene.or(test.apply(run.ends().from()), test.apply(run.ends().to())) : Shown.of(false));
+    }
+
+    private boolean isSignal(Run run) {
+        return !model.wiring.role(run).isPower() && (signal(run.from()) || signal(run.to()));
+    }
+
+    private static boolean signal(Shown<String> terminal) {
+        String name = terminal.orElse("");
+        String last = name.substring(name.indexOf('.') + 1);
+        return last.startsWith("signal-") || last.startsWith("out-");
+    }
+
+    private Shown<Boolean> onStud(Shown<String> terminal) {
+        return terminal.then(name -> {
+            Item item = model.job.itemOf(name);
+            return item == null || item.studs() == null ? Shown.of(false)
+                    : item.studs().of(name.substring(name.indexOf('.') + 1)).map(stud -> stud.startsWith("M"));
+        });
+    }
+
+    private Shown<Boolean> nearBag(Run run) {
+        return any(run.near().keySet(), id -> {
+            Vehicle.KeepOut keepOut = model.job.vehicle().keepOuts().get(id);
+            return keepOut == null ? Shown.of(false) : keepOut.kind().map("restraint-path"::equals);
+        });
+    }
+
+    private Shown<Boolean> passes(Run run, Collection<String> kinds) {
+        return model.body.zonesPassed(run).then(zones -> any(zones, id -> zoneKind(id).map(kinds::contains)));
+    }
+
+    // holes
+
+    private Shown<Boolean> holes(Function<Vehicle.PassThrough, Shown<Boolean>> test) {
+        return runs(run -> run.through().then(names -> any(names, name -> {
+            Vehicle.PassThrough hole = model.job.passThroughs().get(name);
+            return hole == null ? Shown.of(false) : test.apply(hole);
+        })));
+    }
+
+    private Shown<Boolean> hinged(Vehicle.PassThrough hole) {
+        Shown<Boolean> door = hole.between().then(zones -> any(zones, id -> zoneKind(id).map(model.limit("zones-on-hinges").words()::contains)));
+        return Kleene.is(door, true) ? door : hole.hinge().map("yes"::equals);
+    }
+
+    private Shown<Boolean> throughFirewall(Vehicle.PassThrough hole) {
+        return hole.between().then(zones -> Kleene.and(any(zones, id -> zoneKind(id).map(ENGINE_BAY::equals)),
+                any(zones, id -> zoneKind(id).map(kind -> !kind.equals(ENGINE_BAY)))));
+    }
+
+    private Shown<Boolean> fromOutside(Vehicle.PassThrough hole) {
+        List<String> wet = model.limit("wet-zones").words();
+        return hole.between().then(zones -> Kleene.and(any(zones, id -> zoneKind(id).map(wet::contains)),
+                any(zones, id -> zoneKind(id).map(kind -> !wet.contains(kind)))));
+    }
+
+    // items, mounts, pins
+
+    private Shown<Boolean> items(Function<Item, Shown<Boolean>> test) {
+        return any(model.job.items().values(), item -> item.path().startsWith("supply.") ? Shown.of(false) : test.apply(item));
+    }
+
+    private Shown<Boolean> mounts(Function<Mount, Shown<Boolean>> test) {
+        return items(item -> MountFacts.mount(item) == null ? Shown.of(false) : test.apply(MountFacts.mount(item)));
+    }
+
+    private static Shown<Double> massOf(Item item) {
+        return MountFacts.mount(item) == null ? Shown.of(0.0) : MountFacts.fitting(item).massKilograms();
+    }
+
+    private Shown<Boolean> inZone(Item item, Collection<String> kinds) {
+        return item.place().then(id -> {
+            Vehicle.Place place = model.job.vehicle().places().get(id);
+            return place == null ? Shown.<String>missing(new Need("places." + id + ".zone", "zone of the place " + id, item.at())) : place.zone();
+        }).then(this::zoneKind).map(kinds::contains);
+    }
+
+    private Shown<String> zoneKind(String id) {
+        if (id.isEmpty()) {
+            return Shown.of("");
+        }
+        Vehicle.Zone zone = model.job.vehicle().zones().get(id);
+        return zone == null ? Shown.missing(new Need("zones." + id + ".kind", "kind of the zone " + id, model.job.planAt())) : zone.kind();
+    }
+
+    private static <T> Shown<Boolean> any(Collection<T> things, Function<? super T, Shown<Boolean>> test) {
+        Shown<Boolean> any = Shown.of(false);
+        for (T thing : things) {
+            any = Kleene.or(any, test.apply(thing));
+            if (Kleene.is(any, true)) {
+                return any;
+            }
+        }
+        return any;
+    }
+}

@@ -1,0 +1,49 @@
+package bayproof.read;
+
+import bayproof.read.Tree.Entry;
+import bayproof.read.Tree.MapTree;
+import bayproof.read.Tree.ScalarTree;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/** The inspections of {@code inspections.yaml}: what is looked at, on which things of a job. */
+public final class InspectionList {
+    /**
+     * One inspection.
+     *
+     * @param id        its name, that of the rule it answers
+     * @param of        word for the things it looks at
+     * @param look      what to look for, as a clause that is true when all is well
+     * @param afterWork whether it looks at work of this job and cannot have been done before the plan was made
+     * @param second    whether somebody else than who prepared the plan must look
+     */
+    public record Point(String id, String of, String look, boolean afterWork, boolean second) {
+    }
+
+    private InspectionList() {
+    }
+
+    private static final class Known {
+        static final Map<String, Point> POINTS = read();
+    }
+
+    /** Every inspection by its name, in the order of the table. */
+    public static Map<String, Point> points() {
+        return Known.POINTS;
+    }
+
+    private static Map<String, Point> read() {
+        Map<String, Point> points = new LinkedHashMap<>();
+        for (Entry entry : ((MapTree) SharedTables.file("inspections.yaml").get("inspections")).entries().values()) {
+            MapTree point = (MapTree) entry.value();
+            points.put(entry.key(), new Point(entry.key(), text(point, "of"), text(point, "look"), !text(point, "stage").equals("before-work"),
+                    point.get("by") != null));
+        }
+        return Collections.unmodifiableMap(points);
+    }
+
+    private static String text(MapTree point, String key) {
+        return ((ScalarTree) point.get(key)).text();
+    }
+}
