@@ -23,6 +23,7 @@ public record FactBook(List<Fact> facts, Numbers numbers) {
         new NetworkFacts(model, amplifiers, networks).collect(facts::add);
         new CurrentFacts(model, networks).collect(facts::add);
         new HolderFacts(model).collect(facts::add);
+        new OwnFuseFacts(model).collect(facts::add);
         new ConductorFacts(model).collect(facts::add);
         new SpeakerFacts(model, amplifiers).collect(facts::add);
         new BodyFacts(model).collect(facts::add);

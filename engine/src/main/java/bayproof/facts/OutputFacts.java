@@ -14,6 +14,7 @@ import bayproof.vocabulary.BridgedOutput;
 import bayproof.vocabulary.CheckedOutput;
 import bayproof.vocabulary.CoilSharing;
 import bayproof.vocabulary.Fact;
+import bayproof.vocabulary.MatchedOutputs;
 import bayproof.vocabulary.MeteredOutput;
 import bayproof.vocabulary.Need;
 import bayproof.vocabulary.Shown;
@@ -33,6 +34,8 @@ final class OutputFacts {
     private static final double REFERENCE_CELSIUS = 20;
     /** Any frequency does for coils without a capacitor. */
     private static final double REFERENCE_HERTZ = 1000;
+    /** Two loads of the same coils, whatever the rounding. */
+    private static final double SAME_LOAD = 1e-9;
 
     private final Model model;
     private final SpeakerNets nets;
@@ -51,21 +54,60 @@ final class OutputFacts {
             String path = output.wiring().path();
             if (output.bridged()) {
                 facts.accept(new BridgedOutput(path, output.wiring().at(), outputs.loadOhms(output).map(SpeakerLoads::bridgedHalfOhms),
-                        output.amplifier().minimumLoadOhms(), loads.rewire(output.wiring())));
+                        output.amplifier().minimumLoadOhms(), output.amplifier().input().bridges().map(pairs -> pairs.contains(name(output))),
+                        loads.rewire(output.wiring())));
             }
             if (output.coils().size() > 1) {
                 facts.accept(sharing(output));
             }
             facts.accept(cable(output));
             facts.accept(metered(output));
+            Output right = right(output);
+            if (right != null) {
+                facts.accept(matched(output, right));
+            }
             facts.accept(new CheckedOutput(path, output.wiring().at(), output.wiring().toBodyOhms(), output.wiring().directVolts()));
         }
+    }
+
+    /** Its name on the amplifier. */
+    private static String name(Output output) {
+        return output.wiring().id().substring(output.wiring().id().indexOf('.') + 1);
+    }
+
+    // left and right
+
+    /** The output behind one with an odd number; null where it has none. */
+    private Output right(Output left) {
+        if (left.bridged() || !name(left).matches("ch-[0-9]{0,2}[13579]")) {
+            return null;
+        }
+        String wanted = left.amplifier().id() + ".ch-" + (Integer.parseInt(name(left).substring("ch-".length())) + 1);
+        return outputs.all().stream().filter(output -> output.wiring().id().equals(wanted)).findFirst().orElse(null);
+    }
+
+    private MatchedOutputs matched(Output left, Output right) {
+        Shown<Boolean> alike = outputs.loadOhms(left).with(outputs.loadOhms(right), (one, other) -> Math.abs(one - other) <= SAME_LOAD * one)
+                .with(kinds(left).with(kinds(right), Set::equals), (load, kind) -> load && kind);
+        return new MatchedOutputs(left.wiring().path(), left.wiring().at(), alike, left.wiring().readOhms().with(right.wiring().readOhms(), (one, other) -> new double[] {one, other})
+                .then(both -> Shown.of(MeterReading.apartShare(both[0], both[1]), () -> left.wiring().id() + " " + Model.print(both[0], Dimension.RESISTANCE) + ", "
+                        + right.wiring().id() + " " + Model.print(both[1], Dimension.RESISTANCE))));
     }
 
     // shares
 
     private CoilSharing sharing(Output output) {
         Shown<SpeakerNet> net = nets.nominal(CoilNet.parse(output.wiring().net().orElse("")));
+        Shown<Boolean> alike = kinds(output).with(net, (all, built) -> all.size() == 1 && !built.hasCapacitor());
+        return new CoilSharing(output.wiring().path(), output.wiring().at(), alike, net.then(built -> {
+            Map<String, Double> shares = built.sharesAt(REFERENCE_HERTZ);
+            return Shown.of(built.shareRatio(REFERENCE_HERTZ), () -> String.join(", ", shares.entrySet().stream()
+                    .map(one -> one.getKey() + " " + Model.print(one.getValue(), Dimension.RATIO)).toList()));
+        }));
+    }
+
+    /** Kinds of what hangs on an output. */
+    private Shown<Set<String>> kinds(Output output) {
         Shown<Set<String>> types = Shown.of(Set.of());
         for (String id : output.speakers()) {
             Shown<String> type = model.job.items().get(id) instanceof Item.Speaker speaker ? speaker.data().plays() : Shown.of("passive-network");
@@ -75,12 +117,7 @@ final class OutputFacts {
                 return more;
             });
         }
-        Shown<Boolean> alike = types.with(net, (all, built) -> all.size() == 1 && !built.hasCapacitor());
-        return new CoilSharing(output.wiring().path(), output.wiring().at(), alike, net.then(built -> {
-            Map<String, Double> shares = built.sharesAt(REFERENCE_HERTZ);
-            return Shown.of(built.shareRatio(REFERENCE_HERTZ), () -> String.join(", ", shares.entrySet().stream()
-                    .map(one -> one.getKey() + " " + Model.print(one.getValue(), Dimension.RATIO)).toList()));
-        }));
+        return types;
     }
 
     // wires

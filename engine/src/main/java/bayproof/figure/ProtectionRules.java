@@ -1,5 +1,6 @@
 package bayproof.figure;
 
+import static bayproof.figure.Input.quantities;
 import static bayproof.figure.Input.quantity;
 import static bayproof.figure.Input.size;
 import static bayproof.figure.Input.yesNo;
@@ -11,6 +12,7 @@ import bayproof.figure.RuleFigure.Asked;
 import bayproof.solve.Sums;
 import bayproof.units.Dimension;
 import bayproof.vocabulary.ChargingRun;
+import bayproof.vocabulary.FedAmplifiers;
 import bayproof.vocabulary.FuseLoad;
 import bayproof.vocabulary.GuardedRun;
 import bayproof.vocabulary.Holder;
@@ -49,6 +51,8 @@ final class ProtectionRules {
                         given -> new Asked(new FuseLoad(SUBJECT, AT, share(given), ZERO, null), shareText(given))),
                 new RuleFigure("fuse-above-sine-load", List.of(quantity("current", Dimension.CURRENT, "current at full sine"), fuse), "current=60 A fuse=80 A",
                         given -> new Asked(new FuseLoad(SUBJECT, AT, ZERO, share(given), null), shareText(given))),
+                new RuleFigure("own-fuses-within-feed-fuse", List.of(quantities("own", Dimension.CURRENT, "fuses on the amplifiers that the fuse feeds"), fuse),
+                        "own=20 A, 20 A fuse=40 A", given -> new Asked(new FedAmplifiers(SUBJECT, AT, Shown.of(given.sum("own")), given.shown("fuse")), "added up")),
                 new RuleFigure("holder-carries-fuse", List.of(fuse, quantity("holder", Dimension.CURRENT, "current that the holder or outlet is made for")),
                         "fuse=80 A holder=60 A", given -> Asked.of(new Holder(SUBJECT, AT, given.shown("fuse"), given.shown("holder"), null))));
     }

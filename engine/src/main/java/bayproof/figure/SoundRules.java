@@ -21,6 +21,7 @@ import bayproof.vocabulary.DrivenSpeaker;
 import bayproof.vocabulary.GainSetting;
 import bayproof.vocabulary.GainStructure;
 import bayproof.vocabulary.GuardedSpeaker;
+import bayproof.vocabulary.MatchedOutputs;
 import bayproof.vocabulary.MeteredOutput;
 import bayproof.vocabulary.OutputLoad;
 import bayproof.vocabulary.RatedAmplifier;
@@ -57,7 +58,7 @@ final class SoundRules {
                         new OutputLoad(SUBJECT, AT, given.yes("bridged"), load(given), YES, given.shown("least"), null), SoundNumbers.text(given))),
                 new RuleFigure("bridged-half-minimum", List.of(net, quantity("least", Dimension.RESISTANCE, "least rated load of one channel")),
                         "net=2 ohm + 2 ohm least=2 ohm", given -> new Asked(new BridgedOutput(SUBJECT, AT, load(given).map(SpeakerLoads::bridgedHalfOhms),
-                        given.shown("least"), null), "(" + SoundNumbers.text(given) + ") / 2")),
+                        given.shown("least"), YES, null), "(" + SoundNumbers.text(given) + ") / 2")),
                 new RuleFigure("coils-share-evenly", List.of(net), "net=\"4 ohm | 4 ohm + 4 ohm\"", given -> new Asked(new CoilSharing(SUBJECT, AT, YES,
                         Shown.of(given.net().shareRatio(CHECK_HERTZ))), SoundNumbers.text(given) + ", at 1 kHz")),
                 new RuleFigure("lead-reads-as-worked-out", meterInputs(), "reading=2.1 ohm net=\"4 ohm | 4 ohm\" wire=0.1 ohm", given -> {
@@ -70,6 +71,9 @@ final class SoundRules {
                         SoundNumbers.wireText(given) + " / " + print(given.number("load"), Dimension.RESISTANCE))),
                 new RuleFigure("speaker-lead-off-body", List.of(quantity("resistance", Dimension.RESISTANCE, "resistance from a speaker wire to the body")),
                         "resistance=200 ohm", given -> Asked.of(new CheckedOutput(SUBJECT, AT, given.shown("resistance"), ZERO))),
+                new RuleFigure("left-matches-right", List.of(quantity("left", Dimension.RESISTANCE, "reading of the left side"), quantity("right", Dimension.RESISTANCE,
+                        "reading of the right side")), "left=3.4 ohm right=3.7 ohm", given -> new Asked(new MatchedOutputs(SUBJECT, AT, YES,
+                        Shown.of(MeterReading.apartShare(given.number("left"), given.number("right")))), "the difference over the smaller")),
                 new RuleFigure("output-dc-small", List.of(quantity("volts", Dimension.VOLTAGE, "DC volts at the output, no speaker on it")), "volts=20 mV",
                         given -> Asked.of(new CheckedOutput(SUBJECT, AT, ZERO, given.shown("volts")))));
     }

@@ -32,6 +32,11 @@ public record MeterReading(double low, double high) {
         return (celsius - ZERO_RESISTANCE_CELSIUS) / (REFERENCE_CELSIUS - ZERO_RESISTANCE_CELSIUS);
     }
 
+    /** How far two readings lie apart, as a share of the smaller; infinite where one of them is a short and the other is not. */
+    public static double apartShare(double one, double other) {
+        return one == other ? 0 : Math.abs(one - other) / Math.min(one, other);
+    }
+
     /** Whether a reading lies in this window. */
     public boolean holds(double ohms) {
         return ohms >= low && ohms <= high;
