@@ -1,9 +1,12 @@
 package bayproof.command;
 
+import bayproof.facts.Curve;
+import bayproof.facts.Curves;
 import bayproof.read.JobReader;
 import bayproof.read.PinForm;
 import bayproof.read.UnusableInput;
 import bayproof.report.Paper;
+import bayproof.report.plots.Plot;
 import bayproof.report.worksheet.Printout;
 import bayproof.review.Evaluation;
 import bayproof.worksheet.Clearance;
@@ -27,6 +30,9 @@ final class BenchSheet {
         Evaluation evaluation = Review.evaluate(order.subject(), order.word("--limits", null));
         if (JobReader.isEmpty(evaluation.job())) {
             throw new WrongUse("There is nothing to build: " + order.subject() + " names no item and no run.", "Write at least one.");
+        }
+        if (order.has("--plots")) {
+            return plots(evaluation, order.word("--plots", ""));
         }
         Clearance clearance = Clearance.of(evaluation);
         int status = clearance.stops().isEmpty() ? Reply.CLEAR : Reply.COUNTS;
@@ -54,12 +60,25 @@ final class BenchSheet {
         if (sheets.size() > 1) {
             throw new WrongUse(sheets.get(0) + " and " + sheets.get(1) + " are two sheets.", "Ask for one of them.");
         }
+        if (order.has("--plots") && (order.has("--pins") || order.has("--put-back") || order.has("--to") || order.has("--as"))) {
+            throw new WrongUse("--plots stands alone: it writes pictures and prints no sheet.", "Ask for the sheet in a command of its own.");
+        }
         if (form.equals("csv") && folder == null) {
             throw new WrongUse("--as csv writes several files and needs a folder.", "Add --to FOLDER.");
         }
         if (folder != null && (form.equals("text") || form.equals("json"))) {
             throw new WrongUse("--to belongs to --as csv and --as markdown.", "Leave it out; what is printed can be sent into a file.");
         }
+    }
+
+    private static Reply plots(Evaluation evaluation, String folder) throws WrongUse {
+        List<Curve> curves = Curves.of(evaluation.job());
+        if (curves.isEmpty()) {
+            throw new WrongUse("There is nothing to draw: no band, box or feed of this plan has all its figures.", "Ask the review what is not shown.");
+        }
+        Paper page = new Paper();
+        KeptFiles.write(folder, Plot.files(curves), false).forEach(file -> page.line("written: " + file.toString().replace('\\', '/')));
+        return new Reply(Reply.CLEAR, page.text(), "");
     }
 
     private static Reply reply(int status, Printout printout, String form, String folder, boolean replacing) throws WrongUse {

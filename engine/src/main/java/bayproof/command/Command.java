@@ -30,6 +30,7 @@ enum Command {
             "PLAN", true, "The plan, a YAML or JSON file. It names the other files of the job.",
             List.of(new Option("--pins", null, "Print the connector form instead: an empty box for each reading, and what each function must read."),
                     new Option("--filled", "FILE", "With --pins: read a filled form, a CSV file as --pins --as csv writes it, and judge each pin."),
+                    new Option("--plots", "FOLDER", "Draw into this folder, as SVG: bands and their sum, enclosures, loads, volts along the main feed."),
                     new Option("--looks", null, "Print what is looked at with eyes and hands, to be filled in; --as csv gives the table that a plan names as its inspections."),
                     new Option("--put-back", null, "Print what has to go back into the vehicle when the system comes out, with hours."),
                     new Option("--as", "FORM", "text (where none is named), markdown, csv or json."),

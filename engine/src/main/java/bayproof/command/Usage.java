@@ -179,6 +179,7 @@ final class Usage {
                 "  bayproof sheet plan.yaml --as=csv --to=tables",
                 "  bayproof sheet plan.yaml --pins --as=csv --to=form   a form to fill in",
                 "  bayproof sheet plan.yaml --pins --filled=form/pin-form.csv",
+                "  bayproof sheet plan.yaml --plots=plots               pictures",
                 "  bayproof sheet plan.yaml --looks --as=csv --to=form  a list to fill in",
                 "  bayproof sheet plan.yaml --put-back"};
             case HANDOVER -> new String[] {"",

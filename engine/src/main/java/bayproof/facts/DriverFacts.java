@@ -17,6 +17,7 @@ import bayproof.vocabulary.GuardedSpeaker;
 import bayproof.vocabulary.Knob;
 import bayproof.vocabulary.Need;
 import bayproof.vocabulary.RatedAmplifier;
+import bayproof.vocabulary.ResonantSpeaker;
 import bayproof.vocabulary.Shown;
 import java.util.ArrayList;
 import java.util.List;
@@ -42,7 +43,9 @@ final class DriverFacts {
             // That a speaker hangs on nothing is said once, where loads are.
             if (!outputs.of(speaker).isEmpty()) {
                 facts.accept(driven(speaker));
-                facts.accept(guarded(speaker));
+                GuardedSpeaker guarded = guarded(speaker);
+                facts.accept(guarded);
+                facts.accept(resonant(speaker, guarded));
             }
         }
         for (Item.Amplifier amplifier : model.job.itemsOf(Item.Amplifier.class)) {
@@ -116,6 +119,13 @@ final class DriverFacts {
         Knob knob = setting != null && setting.highPass().cornerHertz().isGiven()
                 ? Ladders.knob(() -> hertzAbove(setting.highPass().cornerHertz().orElse(0.0)), "settings", setting.id(), "high-pass", "corner") : null;
         return new GuardedSpeaker(speaker.path(), speaker.at(), small, corner, speaker.data().lowestCrossoverHertz(), knob);
+    }
+
+    private static ResonantSpeaker resonant(Item.Speaker speaker, GuardedSpeaker guarded) {
+        Shown<Double> resonance = speaker.driver().resonanceHertz();
+        return new ResonantSpeaker(speaker.path(), speaker.at(), guarded.small(), guarded.cornerHertz().with(resonance, (corner, own) -> corner / own).then(share ->
+                Shown.of(share, () -> Model.print(guarded.cornerHertz().orElse(0.0), Dimension.FREQUENCY) + " / " + Model.print(resonance.orElse(0.0), Dimension.FREQUENCY))),
+                guarded.corner());
     }
 
     /** The higher of the filter's corner and the capacitor's. */

@@ -8,21 +8,18 @@ import bayproof.solve.Sums;
 import bayproof.units.Dimension;
 import bayproof.vocabulary.CooledItem;
 import bayproof.vocabulary.CrashLoad;
-import bayproof.vocabulary.EnclosureFit;
 import bayproof.vocabulary.Fact;
 import bayproof.vocabulary.Knob;
 import bayproof.vocabulary.MountedItem;
 import bayproof.vocabulary.Need;
 import bayproof.vocabulary.Shown;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.TreeSet;
 import java.util.function.Consumer;
 
-/** Facts about how the planned items are fastened, what lies behind, how they are cooled and whether they fit. */
+/** Facts about how the planned items are fastened, what lies behind and how they are cooled. */
 final class MountFacts {
     private static final double MILLIMETRES = 1000;
     private static final int MOST_FASTENERS = 24;
@@ -45,9 +42,6 @@ final class MountFacts {
             if (item instanceof Item.Powered || item instanceof Item.Converter) {
                 facts.accept(new CooledItem(item.path(), item.at(), fitting.clearanceMetres(),
                         fitting.neededClearanceMetres().isGiven(), fitting.neededClearanceMetres()));
-            }
-            if (item instanceof Item.Enclosure enclosure) {
-                facts.accept(fit(enclosure));
             }
         }
     }
@@ -109,7 +103,7 @@ final class MountFacts {
         return Double.isNaN(planned) ? null : Ladders.knob(() -> millimetresBelow(planned, 0), "items", item.id(), "mount", "tip");
     }
 
-    private static List<String> millimetresBelow(double planned, long least) {
+    static List<String> millimetresBelow(double planned, long least) {
         List<String> ladder = new ArrayList<>();
         for (long millimetres = (long) Math.ceil(planned * MILLIMETRES - 1e-6) - 1; millimetres >= least; millimetres--) {
             ladder.add(millimetres + " mm");
@@ -155,73 +149,6 @@ final class MountFacts {
                         : Shown.<Double>missing(new Need(mount.path() + ".thread", "a thread that such a fastener has",
                         mount.thread().atOr(mount.at()))))
                 .with(mount.fasteners(), (one, count) -> one * count);
-    }
-
-    // enclosures
-
-    private EnclosureFit fit(Item.Enclosure enclosure) {
-        Map<String, Shown<Double>> gaps = new LinkedHashMap<>();
-        Shown<Vehicle.Space> space = space(enclosure);
-        if (!(space instanceof Shown.Given<Vehicle.Space> given)) {
-            return new EnclosureFit(enclosure.path(), enclosure.at(), "the room left on each side", space.map(x -> 0.0), null);
-        }
-        TreeSet<String> positions = new TreeSet<>(given.value().positions().keySet());
-        positions.addAll(model.limit("seat-positions").words());
-        for (String position : positions) {
-            Vehicle.Box clear = given.value().positions().get(position);
-            if (clear == null) {
-                gaps.put("height at " + position, missing(given.value().path() + ".positions." + position,
-                        "clear size of the space with " + position, enclosure));
-            } else {
-                gaps.put("height at " + position, gap(clear.heightMetres(), enclosure.heightMetres()));
-                gaps.put("width at " + position, gap(clear.widthMetres(), enclosure.widthMetres()));
-                gaps.put("depth at " + position, gap(clear.depthMetres(), enclosure.depthMetres()));
-            }
-        }
-        return tightest(enclosure, gaps);
-    }
-
-    private static Shown<Double> gap(Shown<Double> clear, Shown<Double> outer) {
-        return clear.with(outer, Sums::roomEachSide);
-    }
-
-    /** Least of the gaps; a missing one is forgiven only where a known one is too small already. */
-    private EnclosureFit tightest(Item.Enclosure enclosure, Map<String, Shown<Double>> gaps) {
-        String where = null;
-        List<Need> open = new ArrayList<>();
-        double least = Double.POSITIVE_INFINITY;
-        for (Map.Entry<String, Shown<Double>> gap : gaps.entrySet()) {
-            double known = gap.getValue().orElse(Double.POSITIVE_INFINITY);
-            if (known < least) {
-                least = known;
-                where = gap.getKey();
-            }
-            gap.getValue().needs().stream().filter(need -> !open.contains(need)).forEach(open::add);
-        }
-        Shown<Double> gap = open.isEmpty() || least < model.limit("enclosure-gap").steps().get(0).value() ? Shown.of(least) : Shown.missing(open);
-        return new EnclosureFit(enclosure.path(), enclosure.at(),
-                "the room left on each side" + (where == null ? "" : ", " + where), gap, smaller(enclosure, where));
-    }
-
-    private static Knob smaller(Item.Enclosure enclosure, String where) {
-        if (where == null) {
-            return null;
-        }
-        String side = where.substring(0, where.indexOf(' '));
-        double planned = (side.equals("height") ? enclosure.heightMetres() : side.equals("width") ? enclosure.widthMetres()
-                : enclosure.depthMetres()).orElse(0.0);
-        return Ladders.knob(() -> millimetresBelow(planned, 1), "items", enclosure.id(), side);
-    }
-
-    private Shown<Vehicle.Space> space(Item.Enclosure enclosure) {
-        return enclosure.space().then(id -> {
-            Vehicle.Space space = model.job.vehicle().spaces().get(id);
-            if (space == null) {
-                return missing("spaces." + id, "the space " + id + " in the vehicle sheet", enclosure);
-            }
-            return space.place().with(enclosure.place(), String::equals).then(same -> same ? Shown.of(space)
-                    : missing(enclosure.path() + ".place", "which place is right: the space " + id + " is at " + space.place().orElse(""), enclosure));
-        });
     }
 
     private static <T> Shown<T> missing(String path, String ask, Item item) {

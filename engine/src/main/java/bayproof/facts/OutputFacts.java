@@ -139,7 +139,7 @@ final class OutputFacts {
      * Resistance of the wires of an output at 20 °C, round trip: its own runs lie side by side, and a run from one speaker to the next
      * counts in full. A jumper on one speaker counts nothing.
      */
-    private Shown<Double> wireOhms(Output output) {
+    Shown<Double> wireOhms(Output output) {
         List<Run> direct = direct(output);
         if (direct.isEmpty()) {
             return Shown.missing(new Need("runs", "the run from " + output.wiring().id() + " to a speaker", output.wiring().at()));

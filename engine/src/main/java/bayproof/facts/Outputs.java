@@ -60,6 +60,11 @@ final class Outputs {
                 || model.job.items().get(id) instanceof Item.PassiveNetwork network && network.feeds().orElse(List.of()).contains(speaker.id()))).toList();
     }
 
+    /** Speakers whose coils hang on an output, in the order written; what hangs behind a passive network is not among them. */
+    List<Item.Speaker> speakersOf(Output output) {
+        return output.speakers().stream().map(model.job.items()::get).filter(Item.Speaker.class::isInstance).map(Item.Speaker.class::cast).toList();
+    }
+
     /** What is set at a terminal; null where nothing is written. */
     Setting setting(String terminal) {
         return model.job.plan().settings().get(terminal);

@@ -35,7 +35,10 @@ final class SpeakerFacts {
 
     void collect(Consumer<Fact> facts) {
         Outputs inUse = new Outputs(model, amplifiers);
-        new OutputFacts(model, amplifiers, inUse, this).collect(facts);
+        OutputFacts cables = new OutputFacts(model, amplifiers, inUse, this);
+        cables.collect(facts);
+        new CrossoverFacts(model, inUse).collect(facts);
+        new BoxFacts(model, amplifiers.nets(), inUse, cables).collect(facts);
         new DriverFacts(model, amplifiers, inUse).collect(facts);
         new SignalFacts(model, inUse).collect(facts);
         Set<String> wired = new LinkedHashSet<>();
@@ -198,6 +201,6 @@ final class SpeakerFacts {
     }
 
     private double ohms(Plan.Wiring wiring, String net) {
-        return amplifiers.loadOhms(new Plan.Wiring(wiring.id(), wiring.path(), wiring.at(), Shown.of(net), wiring.readOhms(), wiring.toBodyOhms(), wiring.directVolts())).orElse(0.0);
+        return amplifiers.loadOhms(new Plan.Wiring(wiring.id(), wiring.path(), wiring.at(), Shown.of(net), wiring.readOhms(), wiring.toBodyOhms(), wiring.directVolts(), wiring.polarity())).orElse(0.0);
     }
 }

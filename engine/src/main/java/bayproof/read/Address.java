@@ -126,6 +126,7 @@ public record Address(String kind, List<String> keys, String pattern, String say
             case QUANTITY -> slot.anyDimension() ? "with its unit" : units(slot.field().in());
             case SIZE -> "AWG or mm2";
             case COUNT -> "a whole number";
+            case NUMBER -> "a plain number";
             default -> "";
         };
     }

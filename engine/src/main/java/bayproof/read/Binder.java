@@ -16,6 +16,7 @@ import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashSet;
@@ -38,6 +39,8 @@ final class Binder {
     static final Pattern ID = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
     static final Pattern DOTTED_ID = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*\\.[a-z0-9]+(-[a-z0-9]+)*");
     private static final Pattern COUNT = Pattern.compile("[0-9]{1,4}");
+    private static final Pattern NUMBER = Pattern.compile("[0-9]{1,3}(\\.[0-9]{1,6})?");
+    private static final BigDecimal LARGEST_NUMBER = BigDecimal.valueOf(100);
     /** What YAML 1.1 readers take for booleans; refused so that two readers cannot disagree. */
     private static final TreeSet<String> OTHER_BOOLEANS = new TreeSet<>(List.of("yes", "no", "y", "n", "off", "on"));
     private static final double LOWEST_CELSIUS = -60;
@@ -289,6 +292,14 @@ final class Binder {
                 return Integer.valueOf(scalar.text());
             }
             problems.add(scalar.at(), "\"" + scalar.text() + "\" is not a whole number.", "Write it as digits, such as 4.");
+            return null;
+        }
+        if (type == BigDecimal.class) {
+            BigDecimal number = !scalar.quoted() && NUMBER.matcher(scalar.text()).matches() ? new BigDecimal(scalar.text()) : BigDecimal.ZERO;
+            if (number.signum() > 0 && number.compareTo(LARGEST_NUMBER) <= 0) {
+                return number;
+            }
+            problems.add(scalar.at(), "\"" + scalar.text() + "\" is not a plain number above 0 and up to 100.", "Write it without a unit, such as 0.45.");
             return null;
         }
         if (type == Boolean.class) {

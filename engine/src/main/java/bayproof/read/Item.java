@@ -194,7 +194,9 @@ public sealed interface Item permits Item.Battery, Item.Alternator, Item.Fuse, I
                    Map<String, Shown<Double>> coils,
                    @Field(key = "enclosure", says = "enclosure it is built into") Shown<String> enclosure,
                    @Field(key = "replaces", says = "kept factory part whose place it takes; none is none") Shown<String> replaces,
-                   @Inline SpeakerData data) implements Item {
+                   @Field(key = "distance", says = "way from the speaker to the head of the listener it is set for", in = Dimension.LENGTH)
+                   Shown<Double> distanceMetres,
+                   @Inline SpeakerData data, @Inline DriverData driver) implements Item {
         @Override
         public List<String> terminals() {
             return List.copyOf(coils.keySet());
@@ -305,7 +307,7 @@ public sealed interface Item permits Item.Battery, Item.Alternator, Item.Fuse, I
                      @Field(key = "height", says = "outer height", in = Dimension.LENGTH) Shown<Double> heightMetres,
                      @Field(key = "width", says = "outer width", in = Dimension.LENGTH) Shown<Double> widthMetres,
                      @Field(key = "depth", says = "outer depth, at its deepest", in = Dimension.LENGTH) Shown<Double> depthMetres,
-                     @Inline Fitting fitting) implements Item {
+                     @Inline BoxShape shape, @Inline BoxAir air, @Inline BoxPort port, @Inline Fitting fitting) implements Item {
         @Override
         public List<String> terminals() {
             return List.of();

@@ -4,6 +4,7 @@ import bayproof.units.Quantity;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
+import java.math.BigDecimal;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -21,7 +22,7 @@ final class Layout {
         /** Names, each with a value or a group. */
         NAMES,
         /** The same, or the word none. */
-        NAMES_OR_NONE, LIST, QUANTITY, SIZE, COUNT, TRUTH, WORD
+        NAMES_OR_NONE, LIST, QUANTITY, SIZE, COUNT, NUMBER, TRUTH, WORD
     }
 
     /** One key of a record. */
@@ -42,6 +43,9 @@ final class Layout {
             }
             if (value == Integer.class) {
                 return Form.COUNT;
+            }
+            if (value == BigDecimal.class) {
+                return Form.NUMBER;
             }
             if (value == Boolean.class) {
                 return Form.TRUTH;

@@ -30,7 +30,7 @@ final class LimitsReader {
     private static final List<String> TABLES = List.of("limits.yaml", "limits-protection.yaml", "limits-conductors.yaml",
             "limits-grounds.yaml", "limits-routing.yaml", "limits-terminations.yaml", "limits-mounting.yaml", "limits-work.yaml",
             "limits-supply.yaml", "limits-integration.yaml", "limits-vehicle.yaml", "limits-bench.yaml",
-            "limits-speakers.yaml", "limits-signal.yaml", "limits-proving.yaml");
+            "limits-speakers.yaml", "limits-signal.yaml", "limits-proving.yaml", "limits-enclosures.yaml");
 
     /** The default limits, read once. */
     private static final class Defaults {

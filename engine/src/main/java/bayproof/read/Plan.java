@@ -125,7 +125,9 @@ public record Plan(@Field(key = "job", says = "the job") Head job,
                          @Field(key = "to-body", says = "least resistance from either wire to the body, plug off", in = Dimension.RESISTANCE, zero = true)
                          Shown<Double> toBodyOhms,
                          @Field(key = "dc", says = "DC volts at the output before a speaker hangs on it", in = Dimension.VOLTAGE, zero = true)
-                         Shown<Double> directVolts) {
+                         Shown<Double> directVolts,
+                         @Field(key = "polarity", says = "how the leads are joined to the marks of speaker and output", words = {"as-marked", "reversed"})
+                         Shown<String> polarity) {
     }
 
     /** One pin of a factory connector that the job joins. */

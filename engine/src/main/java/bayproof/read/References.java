@@ -37,7 +37,7 @@ public final class References {
         job.runs().values().forEach(this::run);
         job.plan().speakerWiring().values().forEach(this::wiring);
         job.plan().pins().values().forEach(this::pin);
-        job.plan().settings().values().forEach(setting -> terminal(Shown.of(setting.id()), setting.at()));
+        job.plan().settings().values().forEach(this::setting);
         job.itemsOf(Item.PassiveNetwork.class).forEach(network -> names(network.feeds(), network.at(), "a speaker of this job",
                 job.itemsOf(Item.Speaker.class).stream().map(Item::id).toList()));
         if (!unread.contains(job.plan().signalGround().orElse(""))) {
@@ -53,6 +53,7 @@ public final class References {
             names(visit.unfinished(), visit.at(), "a run of the plan", job.plan().runs().keySet());
         }
         job.itemsOf(Item.Speaker.class).forEach(speaker -> name(speaker.enclosure(), speaker.at(), "an item of this job", job.items().keySet()));
+        job.itemsOf(Item.Enclosure.class).forEach(box -> names(box.shape().stands(), box.at(), "a way to stand", BoxShape.STANDS));
         if (job.vehicleNamed()) {
             names(job.plan().looked().where(), job.plan().looked().at(), "a zone of the vehicle sheet", job.vehicle().zones().keySet());
             names(job.vehicle().cabinSound().microphones(), job.vehicle().cabinSound().at(), "a place of the vehicle sheet", job.vehicle().places().keySet());
@@ -69,6 +70,11 @@ public final class References {
         Collection<String> ends = new TreeSet<>(job.vehicle().places().keySet());
         ends.addAll(job.passThroughs().keySet());
         job.vehicle().routes().values().forEach(route -> two(route.between(), route.at(), "a place or pass-through of the vehicle sheet", ends));
+    }
+
+    private void setting(Setting setting) {
+        terminal(Shown.of(setting.id()), setting.at());
+        setting.bandAbove().orElse(List.of()).forEach(above -> terminal(Shown.at(above, setting.bandAbove().atOr(setting.at())), setting.at()));
     }
 
     private void audioInput(AudioInput input) {

@@ -248,6 +248,8 @@ final class Schema {
             case SIZE -> text(field, SIZE, List.of("4 AWG", "25 mm2"));
             case COUNT -> described(field.says(), map("type", List.of("integer", "string", "null"), "minimum", 0, "maximum", 9999,
                     "pattern", "^(" + NOT_SHOWN + ")$"));
+            case NUMBER -> described(field.says(), map("type", List.of("number", "string", "null"), "exclusiveMinimum", 0, "maximum", 100,
+                    "pattern", "^(" + NOT_SHOWN + ")$"));
             case TRUTH -> described(field.says(), map("enum", Arrays.asList(true, false, "unknown", "cannot-be-seen", null)));
             case WORD -> word(field);
         };

@@ -37,14 +37,23 @@ public record Vehicle(@Field(key = "title", says = "what vehicle this is") Shown
     public record Space(String id, String path, At at,
                         @Field(key = "place", says = "place of the space") Shown<String> place,
                         @Inline Seen seen,
+                        @Field(key = "way-in", says = "the smallest opening on the way in, such as the open door") Opening wayIn,
                         @Field(key = "positions", says = "clear size in this position of seats and lids") Map<String, Box> positions) {
+    }
+
+    /** An opening that a box is carried through. */
+    public record Opening(String path, At at,
+                          @Field(key = "height", says = "clear height of the opening", in = Dimension.LENGTH) Shown<Double> heightMetres,
+                          @Field(key = "width", says = "clear width of the opening", in = Dimension.LENGTH) Shown<Double> widthMetres) {
     }
 
     /** A clear size. */
     public record Box(String path, At at,
                       @Field(key = "height", says = "clear height", in = Dimension.LENGTH) Shown<Double> heightMetres,
                       @Field(key = "width", says = "clear width", in = Dimension.LENGTH) Shown<Double> widthMetres,
-                      @Field(key = "depth", says = "clear depth", in = Dimension.LENGTH) Shown<Double> depthMetres) {
+                      @Field(key = "depth", says = "clear depth", in = Dimension.LENGTH) Shown<Double> depthMetres,
+                      @Field(key = "top-depth", says = "clear depth at the top; as at the floor where nothing slopes", in = Dimension.LENGTH)
+                      Shown<Double> topDepthMetres) {
     }
 
     /** A data bus. */
@@ -125,6 +134,8 @@ public record Vehicle(@Field(key = "title", says = "what vehicle this is") Shown
 
     /** A point in a zone. */
     public record Place(String id, String path, At at, @Field(key = "zone", says = "zone of the place") Shown<String> zone,
+                        @Field(key = "depth", says = "clear depth behind the face a speaker is mounted on, glass all the way down", in = Dimension.LENGTH)
+                        Shown<Double> depthMetres,
                         @Inline Seen seen) {
     }
 

@@ -14,6 +14,7 @@ public enum Dimension {
     POWER("W", "a power", "\"95 W\" or \"1.2 kW\""),
     CAPACITANCE("F", "a capacitance", "\"4.7 uF\""),
     CHARGE("C", "a battery capacity", "\"70 Ah\""),
+    SPEED("m/s", "a speed", "\"17 m/s\""),
     FORCE("N", "a force", "\"1.8 kN\" or \"450 N\""),
     TORQUE("N m", "a torque", "\"8 N m\" or \"70 in-lb\""),
     /** Kept in degrees Celsius, not in kelvins: every table of the trade is in degrees Celsius. */

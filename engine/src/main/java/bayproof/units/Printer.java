@@ -65,6 +65,7 @@ final class Printer {
         STYLES.put(Dimension.POWER, List.of(style("W", "1", 3), style("mW", "0", 3)));
         STYLES.put(Dimension.CAPACITANCE, List.of(style("uF", "0", 3)));
         STYLES.put(Dimension.CHARGE, List.of(style("Ah", "1", 3), style("mAh", "0", 3)));
+        STYLES.put(Dimension.SPEED, List.of(style("m/s", "0", 3)));
         STYLES.put(Dimension.FORCE, List.of(style("kN", "1", 3), style("N", "0", 3)));
         STYLES.put(Dimension.TORQUE, List.of(style("N m", "0", 3)));
         STYLES.put(Dimension.TEMPERATURE, List.of(style("°C", "0", 3)));
@@ -74,6 +75,7 @@ final class Printer {
         US.put(Dimension.AREA, List.of(style("ft2", "1", 3), style("in2", "0", 3)));
         US.put(Dimension.VOLUME, List.of(style("ft3", "0.1", 3), style("in3", "0", 3)));
         US.put(Dimension.MASS, List.of(style("lb", "1", 3), style("oz", "0", 3)));
+        US.put(Dimension.SPEED, List.of(style("ft/s", "0", 3)));
         US.put(Dimension.TORQUE, List.of(style("ft-lb", "10", 3), style("in-lb", "0", 3)));
         US.put(Dimension.TEMPERATURE, List.of(style("°F", "0", 3)));
     }

@@ -58,6 +58,8 @@ final class UnitTable {
         add(Dimension.VOLUME, "1", "m3", "m^3", "cu m");
         add(Dimension.VOLUME, "0.000016387064", "in3", "in^3", "cu in", "cubic inch", "cubic inches");
         add(Dimension.VOLUME, "0.028316846592", "ft3", "ft^3", "cu ft", "cubic foot", "cubic feet");
+        add(Dimension.SPEED, "1", "m/s");
+        add(Dimension.SPEED, "0.3048", "ft/s");
         add(Dimension.FORCE, "1", "N", "newton", "newtons");
         add(Dimension.FORCE, "1000", "kN");
         add(Dimension.MASS, "1", "kg", "kilogram", "kilograms");

@@ -82,6 +82,8 @@ class AskRoundsTest {
                   feed-2:   { from: main-fuse.out, to: block.in, size: 4 AWG, length: 3.85 m }
                   feed-sub: { from: block.out-2, to: amp-sub.supply, size: 8 AWG, length: 0.45 m }
                   ground-2: { from: amp-sub.ground, to: ground-rear.stud, size: 4 AWG, length: 0.50 m }
+                settings:
+                  amp-sub.ch-1: { high-pass: { corner: 25 Hz, shape: butterworth, order: 2 }, band-above: [] }
                 """);
         List<Integer> rounds = rounds(plan, known);
         Tally.say("questions left after each round of 25, a plan of ten lines: " + rounds);

@@ -20,7 +20,7 @@ final class FilledExample {
         replace(vehicle, "bay-left:   { between: [ battery-tray, firewall-left ], length: unknown", "bay-left:   { between: [ battery-tray, firewall-left ], length: 0.95 m",
                 "length: unknown", "length: 2.4 m", "own-load: unknown", "own-load: 28 A", "standby-before: unknown", "standby-before: 16 mA", "start-dip: unknown", "start-dip: 8.8 V",
                 "start-stop: unknown", "start-stop: no", "battery-sensor: unknown", "battery-sensor: none");
-        String sheet = Files.readString(vehicle).replace("height: unknown, width: unknown, depth: unknown", "height: 700 mm, width: 1.1 m, depth: 400 mm")
+        String sheet = Files.readString(vehicle).replace("width: unknown, depth: unknown, top-depth: unknown", "width: 1.1 m, depth: 400 mm, top-depth: 390 mm")
                 .replace("variant: unknown, factory-amplifier: unknown", "variant: R-210, factory-amplifier: none")
                 .replace("carries: unknown, shaped: unknown, limits-itself: unknown", "carries: full, shaped: false, limits-itself: false")
                 .replace("limit: unknown", "limit: 300 mA");

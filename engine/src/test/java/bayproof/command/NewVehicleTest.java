@@ -36,7 +36,7 @@ class NewVehicleTest {
         assertEquals(0, reply.status(), reply.err());
         String sheet = Files.readString(folder.resolve("blue-van.yaml"));
         assertTrue(sheet.contains("  bay-left: { between: [ battery-tray, firewall-left ], length: unknown"), sheet);
-        assertTrue(sheet.contains("      seats-back: { height: unknown, width: unknown, depth: unknown }"), sheet);
+        assertTrue(sheet.contains("      seats-back: { height: unknown, width: unknown, depth: unknown, top-depth: unknown }"), sheet);
         assertEquals(1, Main.run("review", folder.resolve("blue-van.yaml").toString()).status(), "much is missing");
         assertEquals(2, read(folder.resolve("form.md").toString()).status(), "a sheet that is there is not written over");
         assertEquals(List.of("blue-van.yaml", "form.md"), List.of(folder.toFile().list()).stream().sorted().toList());
@@ -49,7 +49,7 @@ class NewVehicleTest {
                 "(?s)(\\| behind-seats \\| cargo-side \\| seats-back +\\|) {8}\\| {7}\\| {7}\\|", "$1 28 in | 1.1 m | 40 cm |", "(\\| title +\\|) {14}", "$1 van: blue, \"old\" "));
         assertEquals(0, reply.status(), reply.err());
         String sheet = Files.readString(folder.resolve("blue-van.yaml"));
-        for (String line : List.of("  own-load: 31 A", "panel: steel", "length: 1.05 m", "zones: [ engine-bay, cargo ]", "seats-back: { height: 28 in, width: 1.1 m, depth: 40 cm }",
+        for (String line : List.of("  own-load: 31 A", "panel: steel", "length: 1.05 m", "zones: [ engine-bay, cargo ]", "seats-back: { height: 28 in, width: 1.1 m, depth: 40 cm, top-depth: unknown }",
                 "title: \"van: blue, \\\"old\\\"\"")) {
             assertTrue(sheet.contains(line), line + " in\n" + sheet);
         }
@@ -65,14 +65,14 @@ class NewVehicleTest {
     void soundsOutputsAndWhereThingsWereSeenAreReadBack() throws Exception {
         Reply reply = read(filled("(\\| seen-on +\\|) {14}", "$1 this-car ", "(\\| cabin-sound.cancels-noise +\\|) {14}", "$1 false ",
                 "(\\| cabin-sound.microphones +\\|) {14}", "$1 none ", "(\\| cabin-sound.played-by +\\|) {14}", "$1 radio ",
-                "(\\| cargo-floor-nut \\| cargo +\\|) {9}", "$1 this-car ", "(?s)(\\| behind-seats \\| cargo-side \\| seats-back .*?)\\|  +\\|\n", "$1| this-car |\n",
+                "(\\| cargo-floor-nut \\| cargo +\\| +\\|) {9}", "$1 this-car ", "(?s)(\\| behind-seats \\| cargo-side \\| seats-back .*?)\\|  +\\|\n", "$1| this-car |\n",
                 "(?s)(## outputs.*?\n\\|-.*?\n)", "$1| front-left | audio | radio | | no | full | normal | 0 ms | false | false |\n",
                 "(?s)(## tones.*?\n\\|-.*?\n)", "$1| front-left | quiet | 0.52 V | 0.50 V | 0.48 V |\n| front-left | loud | 4.1 V | 4 V | |\n",
                 "(?s)(## connectors.*?\n\\|-.*?\n)", "$1| radio-b | iso-10487-b | 5 | speaker | white | front-left | this-car |\n"));
         assertEquals(0, reply.status(), reply.err());
         Path file = folder.resolve("blue-van.yaml");
         String sheet = Files.readString(file);
-        for (String line : List.of("seen-on: this-car\n", "cancels-noise: false", "microphones: none", "played-by: radio", "cargo-floor-nut: { zone: cargo, seen-on: this-car }",
+        for (String line : List.of("seen-on: this-car\n", "cancels-noise: false", "microphones: none", "played-by: radio", "cargo-floor-nut: { zone: cargo, depth: unknown, seen-on: this-car }",
                 "      seen-on: this-car", "quiet: { low-tone: 0.52 V, mid-tone: 0.50 V, high-tone: 0.48 V }", "loud: { low-tone: 4.1 V, mid-tone: 4 V, high-tone: unknown }",
                 "5: { function: speaker, color: white, output: front-left, seen-on: this-car }")) {
             assertTrue(sheet.contains(line.strip()), line + " in\n" + sheet);

@@ -64,7 +64,7 @@ final class Rewriting {
         /** Keys whose value is such a name, holds some or begins with one. */
         private static final Set<String> REFERENCES = Set.of("from", "to", "connected-to", "net", "place", "zone", "along", "through",
                 "between", "open-to", "of", "zones", "signal-ground", "needs", "by", "enclosure", "space", "where", "microphones",
-                "corrected-by", "feeds", "faults", "left-out", "unfinished");
+                "corrected-by", "feeds", "faults", "left-out", "unfinished", "band-above");
         private static final Pattern WORD = Pattern.compile("[a-z0-9-]+");
 
         private final Set<String> known = new TreeSet<>();
@@ -120,7 +120,7 @@ final class Rewriting {
                 return false;
             }
             String group = text.substring(0, word.start() - 1);
-            return !List.of("items", "runs", "pass-throughs", "zones", "places", "routes", "connectors", "speaker-wiring", "pins", "settings",
+            return !group.endsWith(".band-above") && !List.of("items", "runs", "pass-throughs", "zones", "places", "routes", "connectors", "speaker-wiring", "pins", "settings",
                     "supply.sources", "supply.links").contains(group);
         }
 

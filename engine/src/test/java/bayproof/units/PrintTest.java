@@ -63,7 +63,7 @@ class PrintTest {
             Map.entry(Dimension.LENGTH, 30.0), Map.entry(Dimension.AREA, 20.0), Map.entry(Dimension.VOLUME, 20.0),
             Map.entry(Dimension.MASS, 5000.0), Map.entry(Dimension.TIME, 1e6), Map.entry(Dimension.FREQUENCY, 1e9),
             Map.entry(Dimension.CURRENT, 20000.0), Map.entry(Dimension.VOLTAGE, 400.0), Map.entry(Dimension.RESISTANCE, 1e5),
-            Map.entry(Dimension.POWER, 20000.0), Map.entry(Dimension.CHARGE, 5e6), Map.entry(Dimension.TORQUE, 300.0), Map.entry(Dimension.FORCE, 1e5),
+            Map.entry(Dimension.POWER, 20000.0), Map.entry(Dimension.CHARGE, 5e6), Map.entry(Dimension.TORQUE, 300.0), Map.entry(Dimension.FORCE, 1e5), Map.entry(Dimension.SPEED, 400.0),
             Map.entry(Dimension.CAPACITANCE, 1e-3), Map.entry(Dimension.LEVEL, 200.0),
             Map.entry(Dimension.TEMPERATURE, 270.0), Map.entry(Dimension.RATIO, 20.0));
 
@@ -85,7 +85,7 @@ class PrintTest {
             case AREA, VOLUME -> 1e-9;
             case CHARGE -> 3.6e-3;
             case RATIO -> 1e-5;
-            case TORQUE, TEMPERATURE, FREQUENCY, FORCE, LEVEL -> 1e-3;
+            case TORQUE, TEMPERATURE, FREQUENCY, FORCE, LEVEL, SPEED -> 1e-3;
             case CAPACITANCE -> 1e-9;
         };
         assertEquals(quantity.si(), back.si(), 0.00501 * Math.abs(quantity.si()) + smallestStep / 2, printed);

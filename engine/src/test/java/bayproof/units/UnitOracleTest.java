@@ -44,6 +44,7 @@ class UnitOracleTest {
                 // The oracle knows no decibels; they are kept as they are written.
                 Map.entry(Dimension.LEVEL, tech.units.indriya.AbstractUnit.ONE),
                 Map.entry(Dimension.CHARGE, tech.units.indriya.unit.Units.COULOMB),
+                Map.entry(Dimension.SPEED, METRE.divide(SECOND)),
                 Map.entry(Dimension.FORCE, NEWTON),
                 Map.entry(Dimension.TORQUE, NEWTON.multiply(METRE)),
                 Map.entry(Dimension.TEMPERATURE, tech.units.indriya.unit.Units.CELSIUS),
@@ -55,6 +56,8 @@ class UnitOracleTest {
         units.put("mm", METRE.prefix(MetricPrefix.MILLI));
         units.put("cm", METRE.prefix(MetricPrefix.CENTI));
         units.put("m", METRE);
+        units.put("m/s", METRE.divide(SECOND));
+        units.put("ft/s", USCustomary.FOOT.divide(SECOND));
         units.put("in", USCustomary.INCH);
         units.put("ft", USCustomary.FOOT);
         units.put("mm2", METRE.prefix(MetricPrefix.MILLI).pow(2));

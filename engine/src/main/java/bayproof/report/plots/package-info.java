@@ -1,0 +1,2 @@
+/** Curves of a job as pictures. */
+package bayproof.report.plots;
