@@ -11,6 +11,15 @@ final class Handover {
         if (order.subject() == null && order.options().isEmpty()) {
             return new Reply(Reply.UNUSABLE, "", new Usage().help(Command.HANDOVER));
         }
+        if (order.has("--jobs")) {
+            if (order.subject() != null) {
+                throw new WrongUse("--jobs audits a whole folder, and one job is named as well.", "Leave out \"" + order.subject() + "\".");
+            }
+            return HandoverJobs.run(order);
+        }
+        if (order.has("--against") || order.has("--all")) {
+            throw new WrongUse((order.has("--against") ? "--against" : "--all") + " belongs to --jobs.", "Add --jobs FOLDER.");
+        }
         if (order.subject() == null) {
             throw new WrongUse("Name the job: its plan or its folder.", "Such as bayproof handover my-job.");
         }

@@ -12,6 +12,8 @@ import bayproof.report.CheckInForm;
 import bayproof.report.CustomerPage;
 import bayproof.report.HandoverJson;
 import bayproof.report.HandoverPage;
+import bayproof.report.JunitReview;
+import bayproof.report.SarifReview;
 import bayproof.report.Standing;
 import bayproof.review.Evaluation;
 import bayproof.review.Timing;
@@ -22,7 +24,7 @@ import java.util.List;
 
 /** Says whether a vehicle may go back: everything that is due up to a gate. */
 final class HandoverJob {
-    private static final List<String> FORMS = List.of("text", "markdown", "json");
+    private static final List<String> FORMS = List.of("text", "markdown", "json", "sarif", "junit");
     private static final List<String> ASK_FORMS = List.of("text", "csv");
 
     private HandoverJob() {
@@ -41,6 +43,8 @@ final class HandoverJob {
         } else {
             Delivery delivery = Delivery.of(standing.evaluation());
             page = switch (form) {
+                case "sarif" -> SarifReview.of(standing, plan);
+                case "junit" -> JunitReview.of(standing, plan);
                 case "json" -> HandoverJson.of(standing, delivery);
                 case "markdown" -> new HandoverPage(standing, delivery, plan, record(plan)).markdown();
                 default -> new HandoverPage(standing, delivery, plan, record(plan)).text();

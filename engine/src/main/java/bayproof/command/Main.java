@@ -21,6 +21,7 @@ public final class Main {
         Reply reply = run(arguments);
         // Both streams are written as bytes: the text is UTF-8 whatever the machine's language is.
         boolean written = write(FileDescriptor.err, reply.err()) & write(FileDescriptor.out, reply.out());
+        Interruption.printed();
         System.exit(written ? reply.status() : Reply.FAULT);
     }
 

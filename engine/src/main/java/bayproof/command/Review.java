@@ -12,7 +12,9 @@ import bayproof.read.Source;
 import bayproof.read.UnusableInput;
 import bayproof.report.AskForm;
 import bayproof.report.JsonReview;
+import bayproof.report.JunitReview;
 import bayproof.report.Paper;
+import bayproof.report.SarifReview;
 import bayproof.report.SincePage;
 import bayproof.report.SheetPage;
 import bayproof.report.Standing;
@@ -37,7 +39,7 @@ import java.util.stream.Collectors;
 
 /** The command that judges a plan. */
 final class Review {
-    private static final List<String> FORMS = List.of("text", "json", "csv");
+    private static final List<String> FORMS = List.of("text", "json", "csv", "sarif", "junit");
     private static final List<String> PLAN_ONLY = List.of("--gate", "--at-least", "--limits", "--all", "--topic", "--item", "--zone", "--since", "--ask", "--today");
     private static final List<String> COLORS = List.of("auto", "never", "always");
 
@@ -51,6 +53,9 @@ final class Review {
         String color = oneOf("--color", order.word("--color", "auto"), COLORS);
         if (form.equals("csv") && !order.has("--ask")) {
             throw new WrongUse("Only a form of questions is printed as a table.", "Add --ask, or leave --as=csv out.");
+        }
+        if (List.of("sarif", "junit").contains(form) && (order.has("--ask") || order.has("--since"))) {
+            throw new WrongUse("--as " + form + " holds what stands against a plan, neither questions nor what moved.", "Leave --ask and --since out, or take --as json.");
         }
         if (order.has("--ask") && !List.of("", "all").contains(order.word("--ask", ""))) {
             throw new WrongUse("--ask takes all or no word, not \"" + order.word("--ask", "") + "\".", "");
@@ -84,7 +89,7 @@ final class Review {
         if (other != null) {
             timing.ended("since");
         }
-        String page = form.equals("json") ? JsonReview.of(standing, since, plan) : order.has("--ask") ? form(standing, order, form)
+        String page = form.equals("sarif") ? SarifReview.of(standing, plan) : form.equals("junit") ? JunitReview.of(standing, plan) : form.equals("json") ? JsonReview.of(standing, since, plan) : order.has("--ask") ? form(standing, order, form)
                 : text(standing, since, order, gate);
         if (form.equals("text") && !order.has("--ask") && Paint.wanted(color, System.getenv(), Paint.isTerminal())) {
             page = Paint.over(page);
@@ -109,6 +114,9 @@ final class Review {
 
     /** A parts book or vehicle sheet without a plan: what data it lacks. */
     private static Reply alone(Order order, String kind, String form, Timing timing) throws WrongUse, UnusableInput {
+        if (List.of("sarif", "junit").contains(form)) {
+            throw new WrongUse("--as " + form + " belongs to a plan.", "Take --as json.");
+        }
         for (String option : PLAN_ONLY) {
             if (order.has(option)) {
                 throw new WrongUse(option + " belongs to a plan, and " + order.subject() + " says it is of kind \"" + kind + "\".",

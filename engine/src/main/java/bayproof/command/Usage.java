@@ -133,7 +133,7 @@ final class Usage {
         }
         if (command == Command.HANDOVER) {
             status.put(" " + Reply.COUNTS, "It may not go yet: something that is due is broken or not shown, at or above the weight asked for. "
-                    + "Of a filled form some answers are wrong or have to be entered by hand. With --prove: something does not match.");
+                    + "Of a filled form some answers are wrong or have to be entered by hand. With --prove: something does not match. With --jobs: the worst of all jobs.");
         }
         if (command == Command.REFIT) {
             status.put(" " + Reply.COUNTS, "Something does not carry over, or cannot be told yet.");
@@ -197,6 +197,9 @@ final class Usage {
                 "  bayproof handover my-job --filled=form.md --write     read it back",
                 "  bayproof handover my-job --customer                   the customer's page",
                 "  bayproof handover my-job --sign --by=AB               sign it",
+                "  bayproof handover --jobs=archive                      all jobs of a folder",
+                "  bayproof handover --jobs=archive --as=json > saved.json",
+                "  bayproof handover --jobs=archive --against=saved.json what is judged otherwise",
                 "  bayproof handover my-job --prove --head=3fa9-01c2-77de-10ab",
                 "",
                 "A record shows that files and entries are as they were signed; only the head on",

@@ -112,6 +112,7 @@ public record Plan(@Field(key = "job", says = "the job") Head job,
     public record Head(@Field(key = "tag", says = "work-order or key tag") Shown<String> tag,
                        @Field(key = "title", says = "title of the job") Shown<String> title,
                        @Field(key = "booked", says = "hours booked for the job", in = Dimension.TIME) Shown<Double> bookedSeconds,
+                       @Field(key = "promised", says = "day or time the vehicle is promised back, year-month-day") Shown<String> promised,
                        @Field(key = "prepared-by", says = "who prepared the plan") Shown<String> preparedBy,
                        @Field(key = "date", says = "date of the plan") Shown<String> date) {
     }

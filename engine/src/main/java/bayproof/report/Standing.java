@@ -12,7 +12,6 @@ import bayproof.review.Focus;
 import bayproof.review.Questions;
 import bayproof.review.Remedies;
 import bayproof.review.Remedy;
-import bayproof.review.Waivers;
 import bayproof.vocabulary.Need;
 import bayproof.vocabulary.Window;
 import java.util.ArrayList;
@@ -115,9 +114,7 @@ public final class Standing {
 
     /** The waiver that accepts a verdict at this gate; null where none does. */
     public Waiver waiver(Verdict verdict) {
-        Waiver waiver = evaluation.waivers().get(verdict.key());
-        Gate ends = waiver == null ? null : Waivers.lastsTo(waiver);
-        return ends == null || gate.compareTo(ends) < 0 ? waiver : null;
+        return evaluation.waiver(verdict, gate);
     }
 
     /** What is due and waived, heaviest first. */

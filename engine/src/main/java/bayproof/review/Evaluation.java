@@ -1,5 +1,6 @@
 package bayproof.review;
 
+import bayproof.demand.Gate;
 import bayproof.demand.Limits;
 import bayproof.facts.FactBook;
 import bayproof.judge.Court;
@@ -65,6 +66,13 @@ public record Evaluation(JobFiles files, Job job, FactBook facts, Judgment judgm
     /** Evaluates a job by other limits than those in force. */
     public static Evaluation of(JobFiles files, Job job, Limits limits) {
         return judged(files, job, FactBook.of(job), limits, LocalDate.now(), new RuleTimes());
+    }
+
+    /** The waiver that accepts a verdict at a gate; null where none does. */
+    public Waiver waiver(Verdict verdict, Gate gate) {
+        Waiver waiver = waivers.get(verdict.key());
+        Gate ends = waiver == null ? null : Waivers.lastsTo(waiver);
+        return ends == null || gate.compareTo(ends) < 0 ? waiver : null;
     }
 
     /** Waivers accept verdicts, so they are judged once the rest is. */

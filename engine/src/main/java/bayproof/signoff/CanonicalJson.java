@@ -16,7 +16,7 @@ import java.util.TreeMap;
  * shortest escapes. Of its numbers only whole ones are used here, so that no two programs can print one differently;
  * quantities are texts.
  */
-final class CanonicalJson {
+public final class CanonicalJson {
     /** Whole numbers beyond this are not the same to every reader of JSON. */
     private static final long LARGEST = (1L << 53) - 1;
     private static final int FIRST_PRINTABLE = 0x20;
@@ -30,7 +30,7 @@ final class CanonicalJson {
      * @param value maps with texts as keys, lists, texts, whole numbers, booleans and null
      * @throws IllegalArgumentException for anything else
      */
-    static String write(Object value) {
+    public static String write(Object value) {
         StringBuilder out = new StringBuilder();
         write(value, out);
         return out.toString();
@@ -93,7 +93,7 @@ final class CanonicalJson {
      *
      * @throws IOException when the text is anything else, or holds a number that is not whole
      */
-    static Map<String, Object> read(String text) throws IOException {
+    public static Map<String, Object> read(String text) throws IOException {
         JsonFactory factory = JsonFactory.builder().enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION).build();
         try (JsonParser json = factory.createParser(text)) {
             if (json.nextToken() != JsonToken.START_OBJECT) {
