@@ -23,6 +23,7 @@ import bayproof.vocabulary.SoundExposure;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -142,7 +143,15 @@ final class SignalFacts {
     private Run arriving(Output output) {
         String own = output.amplifier().id() + ".signal-" + output.wiring().id().replaceAll(".*-", "");
         List<Run> all = runs.stream().filter(run -> input(run).startsWith(output.amplifier().id() + ".")).toList();
-        return all.stream().filter(run -> input(run).equals(own)).findFirst().or(() -> all.stream().findFirst()).orElse(null);
+        return all.stream().filter(run -> input(run).equals(own)).findFirst().or(() -> all.stream().max(louder())).orElse(null);
+    }
+
+    /** The run that fills its input the most, whatever the order of the plan; one of which too little is known goes before all. */
+    private Comparator<Run> louder() {
+        return Comparator.<Run>comparingDouble(run -> presentVolts(run).orElse(Double.MAX_VALUE))
+                .thenComparingDouble(run -> -(mostInputVolts(input(run)) == null ? 0 : mostInputVolts(input(run)).orElse(0.0)))
+                .thenComparingDouble(run -> signal(model.job.itemOf(source(run))) == null ? Double.MAX_VALUE
+                        : -signal(model.job.itemOf(source(run))).outputVolts().orElse(0.0));
     }
 
     /** The way of a signal to an output, back through each device to the first one that no run of the job feeds. */
@@ -171,10 +180,10 @@ final class SignalFacts {
         return presentVolts(run).with(links, SignalChain::new);
     }
 
-    /** The run that feeds the device of an output; null where none of the job does. Where several do, the first in the plan. */
+    /** The run that feeds the device of an output; null where none of the job does. Where several do, the one that fills its input the most. */
     private Run into(String out) {
         Item device = model.job.itemOf(out);
-        return device == null ? null : runs.stream().filter(run -> model.job.itemOf(input(run)) == device).findFirst().orElse(null);
+        return device == null ? null : runs.stream().filter(run -> model.job.itemOf(input(run)) == device).max(louder()).orElse(null);
     }
 
     private Shown<SignalChain.Link> link(String name, Run into, Shown<Double> leaves, Shown<Double> mostOut) {

@@ -94,7 +94,8 @@ class SamenessTest {
 
     @Test
     void theNamesInAFileDecideNothing() {
-        JOBS.parallelStream().forEach(job -> {
+        // A waiver is given on one thing by its name: what goes by another name was not accepted.
+        JOBS.parallelStream().filter(job -> job.evaluation().job().waivers().isEmpty()).forEach(job -> {
             Rewriting.Names names = new Rewriting.Names(job.evaluation().files());
             JobFiles renamed = names.renamed(job.evaluation().files());
             if (renamed.tree("plan").get("items") instanceof MapTree items) {
