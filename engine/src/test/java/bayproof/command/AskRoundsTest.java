@@ -43,12 +43,15 @@ class AskRoundsTest {
     private static final Pattern LINE_VALUE = Pattern.compile("(?<=[{,] )(?!from:|to:|part:|kind:|of:|between:|connected-to:|who:|by:|state:|when:)"
             + "[a-z][a-z-]*: (?:\"[^\"]*\"|[^{}\\[\\],]+|\\[[^]]*\\])(?:, | (?=}))");
 
+    /** Far more than a person would bear. */
+    private static final int MOST_ROUNDS = 15;
+
     @TempDir
     private Path folder;
 
     @ParameterizedTest(name = "{0}, {1} of 100 values taken out")
     @CsvSource({"street-show, 20, 1", "street-show, 70, 2", "tour-van, 8, 3"})
-    void answeringLeavesFewerEachRoundUntilNoneIsLeft(String name, int share, long seed) throws Exception {
+    void answeringEndsWithNothingLeftToAsk(String name, int share, long seed) throws Exception {
         Path whole = copy(folder.resolve("whole"), name);
         JobFiles known = JobFiles.read(whole, null);
         Path plan = copy(folder.resolve("holes"), name);
@@ -116,7 +119,9 @@ class AskRoundsTest {
             Path filled = Files.writeString(plan.resolveSibling("form.md"), filled(form.out(), known, JobFiles.read(plan, null)));
             Reply read = Main.run("new", plan.toString(), "--answers", filled.toString(), "--write");
             left.add(questions(plan, gate));
-            assertTrue(left.get(left.size() - 1) < left.get(left.size() - 2), () -> left + "\n" + read.out() + read.err() + Main.run("review", plan.toString(), "--gate=" + gate).out());
+            // An answer may bring a rule into play that asks for more, such as the zone of a place; each round must tell something new.
+            boolean told = Pattern.compile("(?m)^[1-9][0-9]* answers? written").matcher(read.out()).find();
+            assertTrue(told && left.size() <= MOST_ROUNDS, () -> left + "\n" + read.out() + read.err() + Main.run("review", plan.toString(), "--gate=" + gate).out());
         }
         return left;
     }

@@ -55,9 +55,9 @@ class WhyTest {
         String all = answer("why", "--mistake").replaceAll("\\s+", " ");
         assertTrue(all.contains("fuse-near-battery STOP, protection - The main fuse was moved to the far side of the engine bay"), all);
         assertFalse(all.contains("Bare cable just inside seven inches"), "what holds is no mistake");
-        String grommet = answer("why", "--mistake", "grommet firewall");
+        String grommet = answer("why", "--mistake", "grommet thicker");
         assertEquals(List.of("edge-protected"), rulesNamed(grommet), grommet);
-        assertEquals(grommet, answer("why", "--mistake=FIREWALL grommet"));
+        assertEquals(grommet, answer("why", "--mistake=THICKER grommet"));
         assertTrue(answer("why", "--mistake", "no such words").startsWith("No case makes a mistake"));
     }
 
