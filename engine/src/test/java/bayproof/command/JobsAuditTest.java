@@ -144,7 +144,7 @@ class JobsAuditTest {
     void anInterruptEndsWithWhatIsDone() throws IOException, InterruptedException {
         for (int i = 0; i < 1000; i++) {
             Path job = Files.createDirectories(root.resolve("many-" + i));
-            for (String file : List.of("plan.yaml", "vehicle.yaml", "readings.yaml", "pins.csv")) {
+            for (String file : List.of("plan.yaml", "vehicle.yaml", "readings.yaml", "pins.csv", "inspections.csv")) {
                 Files.copy(Jobs.TOUR.resolveSibling(file), job.resolve(file));
             }
             Files.writeString(job.resolve("plan.yaml"), Files.readString(job.resolve("plan.yaml")).replace("../../seeds/parts.yaml", "../a/seeds/parts.yaml"));
