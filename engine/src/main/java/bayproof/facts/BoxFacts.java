@@ -204,8 +204,8 @@ final class BoxFacts {
     // travel
 
     private ConeTravel travel(Item.Enclosure box, Driven driven, Gathered gathered) {
-        Shown<Double> linear = boxes.speakers(box).stream().findFirst().map(speaker -> speaker.driver().travelMetres())
-                .orElse(Shown.missing(new Need("items", "the speaker that is built into " + box.id(), box.at())));
+        Shown<Double> linear = boxes.speakers(box).stream().map(speaker -> speaker.driver().travelMetres())
+                .reduce((one, other) -> one.with(other, Math::min)).orElse(Shown.missing(new Need("items", "the speaker that is built into " + box.id(), box.at())));
         if (driven == null) {
             return new ConeTravel(box.path(), box.at(), gathered.then(() -> 0.0), linear, "the farthest travel of the cone to one side");
         }

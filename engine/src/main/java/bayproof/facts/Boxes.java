@@ -121,10 +121,16 @@ public final class Boxes {
             return null;
         }
         DriverData data = speakers.get(0).driver();
-        for (Item.Speaker other : speakers) {
-            if (!alike(data, other.driver())) {
-                gathered.need(new Need(other.path() + ".resonance", "speakers of one kind in one enclosure", other.at()));
-            }
+        // What differs is asked of each of them: none comes first.
+        if (!speakers.stream().allMatch(other -> alike(data, other.driver()))) {
+            speakers.forEach(one -> gathered.need(new Need(one.path() + ".resonance", "speakers of one kind in one enclosure", one.at())));
+        }
+        for (Item.Speaker speaker : speakers) {
+            gathered.number(speaker.driver().resonanceHertz());
+            gathered.plain(speaker.driver().mechanicalQ());
+            gathered.plain(speaker.driver().electricalQ());
+            gathered.number(speaker.driver().equivalentCubicMetres());
+            gathered.number(speaker.driver().coneSquareMetres());
         }
         double resonance = gathered.number(data.resonanceHertz());
         double mechanicalQ = gathered.plain(data.mechanicalQ());
@@ -150,7 +156,9 @@ public final class Boxes {
     private static boolean alike(DriverData one, DriverData other) {
         return one.resonanceHertz().orElse(0.0).equals(other.resonanceHertz().orElse(0.0))
                 && one.equivalentCubicMetres().orElse(0.0).equals(other.equivalentCubicMetres().orElse(0.0))
-                && one.electricalQ().map(Object::toString).orElse("").equals(other.electricalQ().map(Object::toString).orElse(""));
+                && one.coneSquareMetres().orElse(0.0).equals(other.coneSquareMetres().orElse(0.0))
+                && one.electricalQ().map(Object::toString).orElse("").equals(other.electricalQ().map(Object::toString).orElse(""))
+                && one.mechanicalQ().map(Object::toString).orElse("").equals(other.mechanicalQ().map(Object::toString).orElse(""));
     }
 
     /** Coils and wires of all speakers of a box, the outputs that drive them side by side. */
