@@ -2,7 +2,6 @@ package bayproof.facts;
 
 import bayproof.facts.WindowedValue.Result;
 import bayproof.read.Item;
-import bayproof.read.Vehicle;
 import bayproof.units.Dimension;
 import bayproof.vocabulary.Fact;
 import bayproof.vocabulary.FittedBattery;
@@ -47,13 +46,7 @@ final class BatteryFacts {
     }
 
     private Shown<Boolean> inside(Item.Battery battery) {
-        return battery.place().then(place -> {
-            Vehicle.Place known = model.job.vehicle().places().get(place);
-            return known == null ? Shown.missing(new Need("places." + place + ".zone", "zone of the place " + place, battery.at())) : known.zone();
-        }).then(id -> {
-            Vehicle.Zone zone = model.job.vehicle().zones().get(id);
-            return zone == null ? Shown.<String>missing(new Need("zones." + id + ".kind", "kind of the zone " + id, battery.at())) : zone.kind();
-        }).map(kind -> model.limit("zones-inside").words().contains(kind));
+        return model.zoneKind(battery).map(kind -> model.limit("zones-inside").words().contains(kind));
     }
 
     // charging

@@ -2,13 +2,11 @@ package bayproof.facts;
 
 import bayproof.read.Item;
 import bayproof.read.Run;
-import bayproof.read.Vehicle;
 import bayproof.vocabulary.Fact;
 import bayproof.vocabulary.Holder;
 import bayproof.vocabulary.HolderEnd;
 import bayproof.vocabulary.HolderPlace;
 import bayproof.vocabulary.Knob;
-import bayproof.vocabulary.Need;
 import bayproof.vocabulary.Shown;
 import java.util.function.Consumer;
 
@@ -45,10 +43,7 @@ final class HolderFacts {
     }
 
     private HolderPlace place(Item holder, Shown<String> sealed) {
-        Shown<String> kind = model.body.zoneOf(Shown.of(holder.id() + ".in")).then(id -> {
-            Vehicle.Zone zone = model.job.vehicle().zones().get(id);
-            return zone != null ? zone.kind() : Shown.missing(new Need("zones." + id + ".kind", "kind of the zone " + id, holder.at()));
-        });
+        Shown<String> kind = model.body.zoneOf(Shown.of(holder.id() + ".in")).then(id -> model.zoneKind(id, holder.at()));
         return new HolderPlace(holder.path(), holder.at(), kind.map(word -> model.limit("wet-zones").words().contains(word)), kind,
                 sealed.map("yes"::equals));
     }

@@ -6,7 +6,6 @@ import bayproof.read.Plan;
 import bayproof.read.Run;
 import bayproof.read.Vehicle;
 import bayproof.vocabulary.Kleene;
-import bayproof.vocabulary.Need;
 import bayproof.vocabulary.Shown;
 import java.util.Collection;
 import java.util.HashMap;
@@ -51,7 +50,7 @@ final class InspectedThings {
             case "power-and-signal" -> Kleene.and(there("power-runs"), there("signal-runs"));
             case "signal-runs" -> runs(run -> Shown.of(isSignal(run)));
             case "runs-through-holes" -> holes(hole -> Shown.of(true));
-            case "runs-at-hinges" -> holes(this::hinged);
+            case "runs-at-hinges" -> holes(new Hinges(model)::crosses);
             case "runs-near-bags" -> runs(this::nearBag);
             case "runs-in-the-cabin" -> runs(run -> passes(run, Set.of("cabin-front", "cabin-rear")));
             case "runs-where-wet" -> runs(run -> passes(run, model.limit("wet-zones").words()));
@@ -140,11 +139,6 @@ final class InspectedThings {
         })));
     }
 
-    private Shown<Boolean> hinged(Vehicle.PassThrough hole) {
-        Shown<Boolean> door = hole.between().then(zones -> any(zones, id -> zoneKind(id).map(model.limit("zones-on-hinges").words()::contains)));
-        return Kleene.is(door, true) ? door : hole.hinge().map("yes"::equals);
-    }
-
     private Shown<Boolean> throughFirewall(Vehicle.PassThrough hole) {
         return hole.between().then(zones -> Kleene.and(any(zones, id -> zoneKind(id).map(ENGINE_BAY::equals)),
                 any(zones, id -> zoneKind(id).map(kind -> !kind.equals(ENGINE_BAY)))));
@@ -163,26 +157,20 @@ final class InspectedThings {
     }
 
     private Shown<Boolean> mounts(Function<Mount, Shown<Boolean>> test) {
-        return items(item -> MountFacts.mount(item) == null ? Shown.of(false) : test.apply(MountFacts.mount(item)));
+        return items(item -> item.mount() == null ? Shown.of(false) : test.apply(item.mount()));
     }
 
     private static Shown<Double> massOf(Item item) {
-        return MountFacts.mount(item) == null ? Shown.of(0.0) : MountFacts.fitting(item).massKilograms();
+        return item.fitting() == null ? Shown.of(0.0) : item.fitting().massKilograms();
     }
 
     private Shown<Boolean> inZone(Item item, Collection<String> kinds) {
-        return item.place().then(id -> {
-            Vehicle.Place place = model.job.vehicle().places().get(id);
-            return place == null ? Shown.<String>missing(new Need("places." + id + ".zone", "zone of the place " + id, item.at())) : place.zone();
-        }).then(this::zoneKind).map(kinds::contains);
+        return model.zoneKind(item).map(kinds::contains);
     }
 
+    /** An end at the body has no zone of its own. */
     private Shown<String> zoneKind(String id) {
-        if (id.isEmpty()) {
-            return Shown.of("");
-        }
-        Vehicle.Zone zone = model.job.vehicle().zones().get(id);
-        return zone == null ? Shown.missing(new Need("zones." + id + ".kind", "kind of the zone " + id, model.job.planAt())) : zone.kind();
+        return id.isEmpty() ? Shown.of("") : model.zoneKind(id, model.job.planAt());
     }
 
     private static <T> Shown<Boolean> any(Collection<T> things, Function<? super T, Shown<Boolean>> test) {

@@ -99,10 +99,7 @@ final class KeepOutFacts {
         return passed.then(ids -> {
             Shown<Boolean> any = Shown.of(false);
             for (String id : ids) {
-                Vehicle.Zone zone = model.job.vehicle().zones().get(id);
-                Shown<String> word = zone == null ? Shown.missing(new Need("zones." + id + ".kind", "kind of the zone " + id, run.at()))
-                        : zone.kind();
-                any = Kleene.or(any, id.isEmpty() ? Shown.of(false) : word.map(usual::contains));
+                any = Kleene.or(any, id.isEmpty() ? Shown.of(false) : model.zoneKind(id, run.at()).map(usual::contains));
             }
             return any;
         }).then(usually -> usually ? Shown.missing(sheet) : Shown.of(false));

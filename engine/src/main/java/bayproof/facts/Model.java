@@ -14,6 +14,7 @@ import bayproof.solve.FuseLadder;
 import bayproof.units.Dimension;
 import bayproof.units.UnitException;
 import bayproof.units.Units;
+import bayproof.vocabulary.At;
 import bayproof.vocabulary.Need;
 import bayproof.vocabulary.Shown;
 import java.util.Map;
@@ -84,6 +85,24 @@ final class Model {
     /** Whether a terminal is a post of a battery that stands in the vehicle sheet. */
     boolean isVehiclePost(String terminal, String post) {
         return terminal.endsWith(post) && job.itemOf(terminal) instanceof Item.Battery battery && battery.path().startsWith("supply.");
+    }
+
+    /**
+     * Kind of a zone.
+     *
+     * @param at where it would be missing
+     */
+    Shown<String> zoneKind(String id, At at) {
+        Vehicle.Zone zone = job.vehicle().zones().get(id);
+        return zone == null ? Shown.missing(new Need("zones." + id + ".kind", "kind of the zone " + id, at)) : zone.kind();
+    }
+
+    /** Kind of the zone that an item sits in. */
+    Shown<String> zoneKind(Item item) {
+        return item.place().then(id -> {
+            Vehicle.Place place = job.vehicle().places().get(id);
+            return place == null ? Shown.<String>missing(new Need("places." + id + ".zone", "zone of the place " + id, item.at())) : place.zone();
+        }).then(id -> zoneKind(id, item.at()));
     }
 
     private Shown<Double> hottest(Set<String> zones, Run run) {

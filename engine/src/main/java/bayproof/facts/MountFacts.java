@@ -3,7 +3,6 @@ package bayproof.facts;
 import bayproof.read.Fitting;
 import bayproof.read.Item;
 import bayproof.read.Mount;
-import bayproof.read.Vehicle;
 import bayproof.solve.Sums;
 import bayproof.units.Dimension;
 import bayproof.vocabulary.CooledItem;
@@ -32,7 +31,7 @@ final class MountFacts {
 
     void collect(Consumer<Fact> facts) {
         for (Item item : model.job.items().values()) {
-            Fitting fitting = fitting(item);
+            Fitting fitting = item.fitting();
             // What the vehicle maker mounted is not judged.
             if (fitting == null || item.path().startsWith("supply.")) {
                 continue;
@@ -44,29 +43,6 @@ final class MountFacts {
                         fitting.neededClearanceMetres().isGiven(), fitting.neededClearanceMetres()));
             }
         }
-    }
-
-    /** What a kind of item that is mounted says of it; null for kinds that are held by what they belong to. */
-    static Fitting fitting(Item item) {
-        if (item instanceof Item.Powered powered) {
-            return powered.fitting();
-        }
-        if (item instanceof Item.Battery battery) {
-            return battery.fitting();
-        }
-        if (item instanceof Item.FuseBlock block) {
-            return block.fitting();
-        }
-        if (item instanceof Item.Converter converter) {
-            return converter.fitting();
-        }
-        return item instanceof Item.Enclosure enclosure ? enclosure.fitting() : null;
-    }
-
-    /** How an item is held; null for kinds that are held by what they belong to. */
-    static Mount mount(Item item) {
-        Fitting fitting = fitting(item);
-        return fitting == null ? null : fitting.mount();
     }
 
     // what lies behind
@@ -134,13 +110,7 @@ final class MountFacts {
     }
 
     private Shown<Boolean> inside(Item item) {
-        return item.place().then(id -> {
-            Vehicle.Place place = model.job.vehicle().places().get(id);
-            return place == null ? MountFacts.<String>missing("places." + id + ".zone", "zone of the place " + id, item) : place.zone();
-        }).then(id -> {
-            Vehicle.Zone zone = model.job.vehicle().zones().get(id);
-            return zone == null ? MountFacts.<String>missing("zones." + id + ".kind", "kind of the zone " + id, item) : zone.kind();
-        }).map(kind -> model.limit("crash-zones").words().contains(kind));
+        return model.zoneKind(item).map(kind -> model.limit("crash-zones").words().contains(kind));
     }
 
     private Shown<Double> holds(Mount mount) {

@@ -38,7 +38,7 @@ final class OwnershipFacts {
             }
         }
         for (Item item : model.job.items().values()) {
-            Mount mount = MountFacts.mount(item);
+            Mount mount = item.mount();
             if (mount != null && !item.path().startsWith("supply.")) {
                 lasting(mount.path(), mount.at(), drills(mount.fastener()), facts);
             } else if (item instanceof Item.GroundPoint ground) {

@@ -23,10 +23,12 @@ import java.util.function.Consumer;
 final class RoutingFacts {
     private final Model model;
     private final Ladders ladders;
+    private final Hinges hinges;
 
     RoutingFacts(Model model) {
         this.model = model;
         this.ladders = new Ladders(model);
+        this.hinges = new Hinges(model);
     }
 
     void collect(Consumer<Fact> facts) {
@@ -57,7 +59,7 @@ final class RoutingFacts {
         Shown<Collection<String>> holes = model.body.holes(run);
         for (String id : holes.orElse(List.of())) {
             Vehicle.PassThrough hole = model.job.passThroughs().get(id);
-            Shown<Boolean> hinged = hole == null ? Shown.missing(need(id, "hinge")) : crosses(hole);
+            Shown<Boolean> hinged = hole == null ? Shown.missing(need(id, "hinge")) : hinges.crosses(hole);
             if (!Kleene.is(hinged, false)) {
                 crosses = Kleene.or(crosses, hinged);
                 guard = worse(guard, hole == null ? Shown.missing(need(id, "edge")) : hole.edge());
@@ -68,24 +70,6 @@ final class RoutingFacts {
         }
         return new HingeCrossing(run.path(), run.at(), crosses, guard != null ? guard : holes.map(none -> "none"),
                 run.slackMetres(), ladders.larger(run, "slack", run.slackMetres()));
-    }
-
-    private Shown<Boolean> crosses(Vehicle.PassThrough hole) {
-        Shown<Boolean> said = hole.hinge().map("yes"::equals);
-        Shown<Boolean> door = leadsIntoDoor(hole);
-        return said.isGiven() && !Kleene.is(door, true) ? said : Kleene.or(said, door);
-    }
-
-    /** A door hangs on hinges, whether the sheet says so or not. */
-    private Shown<Boolean> leadsIntoDoor(Vehicle.PassThrough hole) {
-        return hole.between().then(zones -> {
-            Shown<Boolean> door = Shown.of(false);
-            for (String id : zones) {
-                Vehicle.Zone zone = model.job.vehicle().zones().get(id);
-                door = Kleene.or(door, zone == null ? Shown.missing(need(hole.id(), "between")) : zone.kind().map(model.limit("zones-on-hinges").words()::contains));
-            }
-            return door;
-        });
     }
 
     /** One that is no boot decides; then one nobody gave. */

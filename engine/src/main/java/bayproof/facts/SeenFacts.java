@@ -32,7 +32,7 @@ final class SeenFacts {
             facts.accept(new SeenValue(pin.path(), pin.at(), pin(pin)));
         }
         for (Item item : model.job.items().values()) {
-            Mount mount = MountFacts.mount(item);
+            Mount mount = item.mount();
             if (item instanceof Item.GroundPoint ground) {
                 facts.accept(new SeenValue(ground.path(), ground.at(), atPlace(ground.seen(), item, "the ground point " + item.id())));
             } else if (mount != null && !item.path().startsWith("supply.")) {

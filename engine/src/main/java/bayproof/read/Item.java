@@ -24,6 +24,16 @@ public sealed interface Item permits Item.Battery, Item.Alternator, Item.Fuse, I
     /** Id of the place where it sits; a source of the vehicle sheet has one as well. */
     Shown<String> place();
 
+    /** Mass, mount and room; null for kinds that are held by what they belong to. */
+    default Fitting fitting() {
+        return null;
+    }
+
+    /** How it is held; null for kinds that are held by what they belong to. */
+    default Mount mount() {
+        return fitting() == null ? null : fitting().mount();
+    }
+
     /** What its terminals are; null for a kind that no cable with a terminal ends at. */
     default Studs studs() {
         return null;
@@ -320,6 +330,7 @@ public sealed interface Item permits Item.Battery, Item.Alternator, Item.Fuse, I
 
         Upkeep upkeep();
 
+        @Override
         Fitting fitting();
     }
 

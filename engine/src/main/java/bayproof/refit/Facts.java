@@ -54,15 +54,8 @@ final class Facts {
     }
 
     boolean isMounted(String item) {
-        Mount mount = mount(old.items().get(item));
+        Mount mount = old.items().get(item).mount();
         return mount != null && (mount.fastener().isGiven() || mount.fasteners().isGiven() || mount.thread().isGiven());
-    }
-
-    /** How an item is held; null for kinds that are held by what they belong to. */
-    static Mount mount(Item item) {
-        return item instanceof Item.Powered powered ? powered.fitting().mount() : item instanceof Item.Converter converter ? converter.fitting().mount()
-                : item instanceof Item.FuseBlock block ? block.fitting().mount() : item instanceof Item.Battery battery ? battery.fitting().mount()
-                : item instanceof Item.Enclosure box ? box.fitting().mount() : null;
     }
 
     /** Holes that the old job uses. */

@@ -38,7 +38,7 @@ public record Lasting(List<String> works, String owner, String word, String stop
         }
         List<String> drilling = job.limits().named("fasteners-that-drill").words();
         for (Item item : job.items().values()) {
-            Mount mount = item.path().startsWith("supply.") ? null : Facts.mount(item);
+            Mount mount = item.path().startsWith("supply.") ? null : item.mount();
             if (mount != null && drilling.contains(mount.fastener().orElse(""))) {
                 works.add("mount " + item.id() + ": " + mount.fasteners().map(String::valueOf).orElse("some") + " x " + mount.fastener().orElse(""));
             }

@@ -8,25 +8,13 @@ import bayproof.figure.NumberFigure;
 import bayproof.figure.RuleFigure;
 import bayproof.judge.Verdict;
 import bayproof.units.Dimension;
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.json.JsonWriteFeature;
-import com.fasterxml.jackson.core.util.DefaultIndenter;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
 import java.util.List;
 
 /** Figures by hand for other programs: numbers are SI and unrounded, with the unit's symbol beside them. */
 public final class FigureJson {
     private static final int FORMAT = 1;
-
-    /** What stands in the object. */
-    @FunctionalInterface
-    private interface Body {
-        void write(JsonGenerator json) throws IOException;
-    }
 
     private FigureJson() {
     }
@@ -144,23 +132,13 @@ public final class FigureJson {
         json.writeStringField("unit", unit);
     }
 
-    private static String object(Body body) {
-        StringWriter text = new StringWriter();
-        JsonFactory factory = JsonFactory.builder().enable(JsonWriteFeature.ESCAPE_NON_ASCII).build();
-        try (JsonGenerator json = factory.createGenerator(text)) {
-            DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
-            json.setPrettyPrinter(new DefaultPrettyPrinter().withObjectIndenter(indenter).withArrayIndenter(indenter));
+    private static String object(JsonText.Body body) {
+        return JsonText.of(json -> {
             json.writeStartObject();
-            json.writeObjectFieldStart("bayproof");
-            json.writeNumberField("format", FORMAT);
-            json.writeStringField("rule-base", RuleBaseDate.built().version());
-            json.writeStringField("rule-base-date", RuleBaseDate.built().date());
+            JsonText.beginHead(json, FORMAT, null);
             json.writeEndObject();
             body.write(json);
             json.writeEndObject();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-        return text.append('\n').toString();
+        });
     }
 }

@@ -7,14 +7,8 @@ import bayproof.handover.Delivery;
 import bayproof.judge.Verdict;
 import bayproof.read.Plan;
 import bayproof.review.OpenFact;
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.json.JsonWriteFeature;
-import com.fasterxml.jackson.core.util.DefaultIndenter;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
 import java.util.List;
 
 /** A handover as one JSON object, the same bytes for the same input; text is plain ASCII with escapes. Names of people are left out. */
@@ -33,25 +27,12 @@ public final class HandoverJson {
 
     /** The object as text. */
     public static String of(Standing standing, Delivery delivery) {
-        StringWriter text = new StringWriter();
-        JsonFactory factory = JsonFactory.builder().enable(JsonWriteFeature.ESCAPE_NON_ASCII).build();
-        try (JsonGenerator json = factory.createGenerator(text)) {
-            DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
-            json.setPrettyPrinter(new DefaultPrettyPrinter().withObjectIndenter(indenter).withArrayIndenter(indenter));
-            new HandoverJson(json, standing, delivery).write();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-        return text.append('\n').toString();
+        return JsonText.of(json -> new HandoverJson(json, standing, delivery).write());
     }
 
     private void write() throws IOException {
         json.writeStartObject();
-        json.writeObjectFieldStart("bayproof");
-        json.writeNumberField("format", FORMAT);
-        json.writeStringField("of", "handover");
-        json.writeStringField("rule-base", RuleBaseDate.built().version());
-        json.writeStringField("rule-base-date", RuleBaseDate.built().date());
+        JsonText.beginHead(json, FORMAT, "handover");
         json.writeEndObject();
         json.writeObjectFieldStart("job");
         json.writeStringField("tag", standing.evaluation().job().plan().job().tag().orElse(null));

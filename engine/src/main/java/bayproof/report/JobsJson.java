@@ -6,14 +6,8 @@ import bayproof.audit.JobResult;
 import bayproof.demand.Limit;
 import bayproof.demand.Limits;
 import bayproof.judge.RuleBase;
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.json.JsonWriteFeature;
-import com.fasterxml.jackson.core.util.DefaultIndenter;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -40,17 +34,9 @@ public final class JobsJson {
      * @param against what it says otherwise than a saved one; null where that was not asked for
      */
     public static String of(Audit audit, Against against, String gate, String threshold, String today, Limits limits) {
-        StringWriter text = new StringWriter();
-        JsonFactory factory = JsonFactory.builder().enable(JsonWriteFeature.ESCAPE_NON_ASCII).build();
-        try (JsonGenerator json = factory.createGenerator(text)) {
-            DefaultIndenter indenter = new DefaultIndenter(" ", "\n");
-            json.setPrettyPrinter(new DefaultPrettyPrinter().withObjectIndenter(indenter).withArrayIndenter(indenter));
+        return JsonText.of(" ", json -> {
             json.writeStartObject();
-            json.writeObjectFieldStart("bayproof");
-            json.writeNumberField("format", FORMAT);
-            json.writeStringField("of", "jobs");
-            json.writeStringField("rule-base", RuleBaseDate.built().version());
-            json.writeStringField("rule-base-date", RuleBaseDate.built().date());
+            JsonText.beginHead(json, FORMAT, "jobs");
             json.writeStringField("gate", gate);
             json.writeStringField("at-least", threshold);
             json.writeStringField("today", today);
@@ -75,10 +61,7 @@ public final class JobsJson {
             }
             json.writeEndObject();
             json.writeEndObject();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-        return text.append('\n').toString();
+        });
     }
 
     private static void job(JsonGenerator json, JobResult job) throws IOException {

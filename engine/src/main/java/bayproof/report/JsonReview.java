@@ -17,14 +17,8 @@ import bayproof.vocabulary.At;
 import bayproof.vocabulary.Need;
 import bayproof.vocabulary.Shown;
 import bayproof.vocabulary.Window;
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.json.JsonWriteFeature;
-import com.fasterxml.jackson.core.util.DefaultIndenter;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Map;
 
@@ -54,16 +48,7 @@ public final class JsonReview {
      * @param plan  the plan's file as the user gave it
      */
     public static String of(Standing standing, Since since, String plan) {
-        StringWriter text = new StringWriter();
-        JsonFactory factory = JsonFactory.builder().enable(JsonWriteFeature.ESCAPE_NON_ASCII).build();
-        try (JsonGenerator json = factory.createGenerator(text)) {
-            DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
-            json.setPrettyPrinter(new DefaultPrettyPrinter().withObjectIndenter(indenter).withArrayIndenter(indenter));
-            new JsonReview(standing, since, new Places(plan), json).write(plan);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-        return text.append('\n').toString();
+        return JsonText.of(json -> new JsonReview(standing, since, new Places(plan), json).write(plan));
     }
 
     private void write(String plan) throws IOException {
@@ -88,16 +73,12 @@ public final class JsonReview {
     }
 
     private void tool() throws IOException {
-        RuleBaseDate base = RuleBaseDate.built();
-        json.writeObjectFieldStart("bayproof");
-        json.writeNumberField("format", FORMAT);
-        json.writeStringField("rule-base", base.version());
-        json.writeStringField("rule-base-date", base.date());
+        JsonText.beginHead(json, FORMAT, null);
         json.writeStringField("gate", standing.gate().word());
         json.writeStringField("at-least", standing.threshold().word());
         json.writeBooleanField("counts-against", standing.counts());
         json.writeStringField("answer", new Answer(standing).line());
-        json.writeStringField("not-looked-at", base.notLookedAt());
+        json.writeStringField("not-looked-at", RuleBaseDate.built().notLookedAt());
         json.writeEndObject();
     }
 

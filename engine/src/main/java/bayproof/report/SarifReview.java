@@ -7,14 +7,8 @@ import bayproof.judge.RuleInfo;
 import bayproof.judge.Verdict;
 import bayproof.read.Waiver;
 import bayproof.review.Remedy;
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.json.JsonWriteFeature;
-import com.fasterxml.jackson.core.util.DefaultIndenter;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
 import java.net.URI;
 import java.net.URISyntaxException;
 import java.nio.charset.StandardCharsets;
@@ -51,16 +45,7 @@ public final class SarifReview {
      * @param plan the plan's file as the user gave it
      */
     public static String of(Standing standing, String plan) {
-        StringWriter text = new StringWriter();
-        JsonFactory factory = JsonFactory.builder().enable(JsonWriteFeature.ESCAPE_NON_ASCII).build();
-        try (JsonGenerator json = factory.createGenerator(text)) {
-            DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
-            json.setPrettyPrinter(new DefaultPrettyPrinter().withObjectIndenter(indenter).withArrayIndenter(indenter));
-            new SarifReview(standing, new Places(plan), json).write();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-        return text.append('\n').toString();
+        return JsonText.of(json -> new SarifReview(standing, new Places(plan), json).write());
     }
 
     private void write() throws IOException {

@@ -4,14 +4,8 @@ import bayproof.judge.RuleInfo;
 import bayproof.read.Sheet;
 import bayproof.review.SheetReview;
 import bayproof.review.SheetReview.Lack;
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.json.JsonWriteFeature;
-import com.fasterxml.jackson.core.util.DefaultIndenter;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -84,24 +78,12 @@ public final class SheetPage {
 
     /** @param file the file as the user gave it */
     public static String json(SheetReview review, String file) {
-        StringWriter text = new StringWriter();
-        JsonFactory factory = JsonFactory.builder().enable(JsonWriteFeature.ESCAPE_NON_ASCII).build();
-        try (JsonGenerator json = factory.createGenerator(text)) {
-            DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
-            json.setPrettyPrinter(new DefaultPrettyPrinter().withObjectIndenter(indenter).withArrayIndenter(indenter));
-            write(json, review, new Places(file));
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-        return text.append('\n').toString();
+        return JsonText.of(json -> write(json, review, new Places(file)));
     }
 
     private static void write(JsonGenerator json, SheetReview review, Places places) throws IOException {
         json.writeStartObject();
-        json.writeObjectFieldStart("bayproof");
-        json.writeNumberField("format", FORMAT);
-        json.writeStringField("rule-base", RuleBaseDate.built().version());
-        json.writeStringField("rule-base-date", RuleBaseDate.built().date());
+        JsonText.beginHead(json, FORMAT, null);
         json.writeBooleanField("counts-against", review.counts());
         json.writeEndObject();
         json.writeStringField("kind", review.sheet().kind());

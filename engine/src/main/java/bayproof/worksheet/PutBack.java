@@ -145,7 +145,7 @@ public record PutBack(List<Part> parts, Shown<List<Kept>> kept, List<Work> work,
                 parts.add(new Part("ground", item.id(), item.place().orElse(""), structure.equals("factory-point")
                         ? "the factory ground point back as it was, torqued to the maker's figure" : "cable off, bare metal primed, painted and sealed", false));
             }
-            Mount mount = mount(item);
+            Mount mount = item.mount();
             if (mount != null && !item.path().startsWith("supply.")) {
                 fastening(item, mount, parts);
             }
@@ -156,12 +156,6 @@ public record PutBack(List<Part> parts, Shown<List<Kept>> kept, List<Work> work,
     private static boolean stands(Job job, Item speaker) {
         return speaker.place().isGiven() && job.itemsOf(Item.Enclosure.class).stream()
                 .anyMatch(box -> box.place().orElse("").equals(speaker.place().orElse("")));
-    }
-
-    private static Mount mount(Item item) {
-        return item instanceof Item.Powered powered ? powered.fitting().mount() : item instanceof Item.Converter converter ? converter.fitting().mount()
-                : item instanceof Item.FuseBlock block ? block.fitting().mount() : item instanceof Item.Battery battery ? battery.fitting().mount()
-                : item instanceof Item.Enclosure box ? box.fitting().mount() : null;
     }
 
     private static void fastening(Item item, Mount mount, List<Part> parts) {

@@ -5,16 +5,10 @@ import bayproof.refit.Fate;
 import bayproof.refit.Reason;
 import bayproof.refit.Refit;
 import bayproof.refit.Row;
+import bayproof.report.JsonText;
 import bayproof.report.Plain;
-import bayproof.report.RuleBaseDate;
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.json.JsonWriteFeature;
-import com.fasterxml.jackson.core.util.DefaultIndenter;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
 import java.util.Locale;
 
 /** A refit as one JSON object, the same bytes for the same input; numbers are SI, text is plain ASCII with escapes. */
@@ -33,25 +27,12 @@ public final class RefitJson {
 
     /** The object as text. */
     public static String of(Refit refit, RefitPage page) {
-        StringWriter text = new StringWriter();
-        JsonFactory factory = JsonFactory.builder().enable(JsonWriteFeature.ESCAPE_NON_ASCII).build();
-        try (JsonGenerator json = factory.createGenerator(text)) {
-            DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
-            json.setPrettyPrinter(new DefaultPrettyPrinter().withObjectIndenter(indenter).withArrayIndenter(indenter));
-            new RefitJson(json, refit, page).write();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-        return text.append('\n').toString();
+        return JsonText.of(json -> new RefitJson(json, refit, page).write());
     }
 
     private void write() throws IOException {
         json.writeStartObject();
-        json.writeObjectFieldStart("bayproof");
-        json.writeNumberField("format", FORMAT);
-        json.writeStringField("of", "refit");
-        json.writeStringField("rule-base", RuleBaseDate.built().version());
-        json.writeStringField("rule-base-date", RuleBaseDate.built().date());
+        JsonText.beginHead(json, FORMAT, "refit");
         json.writeEndObject();
         json.writeObjectFieldStart("job");
         json.writeStringField("tag", refit.before().job().plan().job().tag().orElse(null));

@@ -1,16 +1,10 @@
 package bayproof.report.worksheet;
 
+import bayproof.report.JsonText;
 import bayproof.report.Plain;
-import bayproof.report.RuleBaseDate;
 import bayproof.worksheet.Clearance;
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.json.JsonWriteFeature;
-import com.fasterxml.jackson.core.util.DefaultIndenter;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
 import java.util.List;
 
 /** The tables as one JSON object. Numbers are SI, unrounded, with the unit beside them; text is plain ASCII with escapes. */
@@ -27,17 +21,9 @@ final class JsonForm {
      * @param tag  tag of the job; null where none is given
      */
     static String of(String what, String tag, Clearance clearance, List<Table> tables) {
-        StringWriter text = new StringWriter();
-        JsonFactory factory = JsonFactory.builder().enable(JsonWriteFeature.ESCAPE_NON_ASCII).build();
-        try (JsonGenerator json = factory.createGenerator(text)) {
-            DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
-            json.setPrettyPrinter(new DefaultPrettyPrinter().withObjectIndenter(indenter).withArrayIndenter(indenter));
+        return JsonText.of(json -> {
             json.writeStartObject();
-            json.writeObjectFieldStart("bayproof");
-            json.writeNumberField("format", FORMAT);
-            json.writeStringField("of", what);
-            json.writeStringField("rule-base", RuleBaseDate.built().version());
-            json.writeStringField("rule-base-date", RuleBaseDate.built().date());
+            JsonText.beginHead(json, FORMAT, what);
             json.writeEndObject();
             json.writeObjectFieldStart("job");
             json.writeStringField("tag", tag);
@@ -47,10 +33,7 @@ final class JsonForm {
                 table(json, table);
             }
             json.writeEndObject();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-        return text.append('\n').toString();
+        });
     }
 
     private static void clearance(JsonGenerator json, Clearance clearance) throws IOException {
