@@ -21,7 +21,7 @@ import java.util.regex.Pattern;
  * its own, and audits it. After the build, in the folder {@code engine}:
  *
  * <pre>
- * java -Xmx96m -cp "target/test-classes:target/classes:target/lib/*" bayproof.audit.VariedJobs /tmp/archive 2000
+ * java -Xmx96m -cp "target/test-classes:target/classes:target/lib/*" bayproof.audit.VariedJobs archive 2000
  * </pre>
  */
 final class VariedJobs {
