@@ -64,7 +64,13 @@ final class BuiltTable {
 
     private void add(String what, Planned planned, double value, Dimension dimension, String how) {
         rows.add(new Built(what, planned.text(), print(value, dimension), planned.difference(value, dimension), limit(what, print(value, dimension)),
-                planned.share(value), how));
+                stillFalls(what) ? 0 : planned.share(value), how));
+    }
+
+    /** The points of a sleep test before the last one lie above it as they should. */
+    private boolean stillFalls(String path) {
+        SleepTest sleep = job.plan().sleep();
+        return path.startsWith(sleep.first().path() + ".") || path.startsWith(sleep.second().path() + ".");
     }
 
     /** The limit of a verdict that judges this very value. */

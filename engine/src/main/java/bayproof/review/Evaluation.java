@@ -55,13 +55,22 @@ public record Evaluation(JobFiles files, Job job, FactBook facts, Judgment judgm
      * @throws UnusableInput when its files cannot be used
      */
     public static Evaluation of(JobFiles files, LocalDate today, Timing timing) throws UnusableInput {
-        Job job = JobReader.bind(files, RuleBase::ids);
+        Job job = bound(files);
         timing.ended("binding");
         FactBook facts = FactBook.of(job);
         timing.ended("facts");
         Evaluation evaluation = judged(files, job, facts, job.limits(), today, timing.rules());
         timing.ended("rules");
         return evaluation;
+    }
+
+    /**
+     * Binds a job; a rule that it names is one of those there are.
+     *
+     * @throws UnusableInput when its files cannot be used
+     */
+    public static Job bound(JobFiles files) throws UnusableInput {
+        return JobReader.bind(files, RuleBase::ids);
     }
 
     /** Evaluates a job by other limits than those in force. */

@@ -1,12 +1,11 @@
 package bayproof.splice;
 
-import bayproof.judge.RuleBase;
 import bayproof.read.Address;
 import bayproof.read.JobFiles;
-import bayproof.read.JobReader;
 import bayproof.read.Tree.MapTree;
 import bayproof.read.Tree;
 import bayproof.read.UnusableInput;
+import bayproof.review.Evaluation;
 import java.nio.file.Path;
 import java.util.List;
 
@@ -25,7 +24,7 @@ record State(JobText job, JobFiles files) {
     static State of(Path plan) throws UnusableInput {
         JobText job = JobText.of(plan.normalize());
         JobFiles files = job.files();
-        JobReader.bind(files, RuleBase::ids);
+        Evaluation.bound(files);
         return new State(job, files);
     }
 
@@ -78,7 +77,7 @@ record State(JobText job, JobFiles files) {
      */
     State read() throws UnusableInput, NotSpliced {
         JobFiles read = job.files();
-        JobReader.bind(read, RuleBase::ids);
+        Evaluation.bound(read);
         for (String kind : JobFiles.KINDS) {
             if (!Trees.sameInAnyOrder(files.tree(kind), read.tree(kind))) {
                 throw new NotSpliced("the job would not say the same otherwise");
