@@ -6,7 +6,6 @@ import bayproof.read.Item;
 import bayproof.read.Job;
 import bayproof.read.Setting;
 import bayproof.report.Amounts;
-import bayproof.solve.sound.Levels;
 import bayproof.units.Dimension;
 import bayproof.vocabulary.GainSetting;
 import bayproof.vocabulary.Shown;
@@ -216,8 +215,8 @@ final class PowerPage {
 
     /** The limiter that is planned, in watts and in the volts that a meter shows of it. */
     private static String limiter(SpeakerLines.Line line, Setting setting) {
-        return setting == null ? "" : setting.limiterWatts().map(watts -> " Limiter: " + Say.amount(watts, Dimension.POWER)
-                + line.loadOhms().map(ohms -> ", " + Say.amount(Levels.targetVolts(watts, ohms), Dimension.VOLTAGE) + " AC").orElse("") + ".").orElse("");
+        return setting == null ? "" : setting.limiterWatts().map(watts -> " Limiter off meanwhile, then at " + Say.amount(watts, Dimension.POWER)
+                + line.voltsOf(watts).map(volts -> ", " + Say.amount(volts, Dimension.VOLTAGE) + " AC").orElse("") + ".").orElse("");
     }
 
     /** What clips first as the source rises above this. */
