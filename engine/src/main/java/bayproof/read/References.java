@@ -48,7 +48,8 @@ public final class References {
         Set<String> steps = job.plan().steps().keySet();
         job.plan().steps().values().forEach(step -> names(step.after(), step.at(), "a step of the plan", steps));
         job.plan().audioInputs().values().forEach(this::audioInput);
-        job.plan().inspections().values().forEach(this::inspection);
+        Set<String> things = things();
+        job.plan().inspections().values().forEach(inspection -> inspection(inspection, things));
         for (Visit visit : job.plan().visits().values()) {
             names(visit.done(), visit.at(), "a step of the plan", steps);
             names(visit.unfinished(), visit.at(), "a run of the plan", job.plan().runs().keySet());
@@ -99,14 +100,14 @@ public final class References {
         }
     }
 
-    private void inspection(Inspection inspection) {
+    private void inspection(Inspection inspection, Set<String> things) {
         name(Shown.of(inspection.id()), inspection.at(), "an inspection", InspectionList.points().keySet());
-        inspected(inspection.faults(), inspection.at());
-        inspected(inspection.leftOut(), inspection.at());
+        inspected(inspection.faults(), inspection.at(), things);
+        inspected(inspection.leftOut(), inspection.at(), things);
     }
 
-    /** Things go by the names of the plan; an end of a run has a dot before it. */
-    private void inspected(Shown<List<String>> things, At at) {
+    /** Everything that can be looked at, by its name in the plan. */
+    private Set<String> things() {
         Set<String> known = new TreeSet<>(job.items().keySet());
         known.addAll(job.plan().runs().keySet());
         known.addAll(job.passThroughs().keySet());
@@ -115,6 +116,11 @@ public final class References {
         known.addAll(job.plan().found().orElse(Map.of()).keySet());
         known.addAll(job.plan().keptParts().orElse(Map.of()).keySet());
         known.addAll(job.plan().buses().orElse(Map.of()).keySet());
+        return known;
+    }
+
+    /** Things go by the names of the plan; an end of a run has a dot before it. */
+    private void inspected(Shown<List<String>> things, At at, Set<String> known) {
         for (String thing : things.orElse(List.of())) {
             String run = thing.endsWith(".from") || thing.endsWith(".to") ? thing.substring(0, thing.indexOf('.')) : thing;
             if (!unread.contains(run)) {

@@ -11,6 +11,8 @@ final class Inches {
     private static final Pattern FRACTIONAL = Pattern.compile("(?i)(?:([0-9]{1,3})(?:\\s+|-))?" + FRACTION + "\\s*" + INCH);
     private static final Pattern FEET = Pattern.compile(
             "(?i)([0-9]{1,3})\\s*(?:ft\\.?|feet|foot|'|′|’)\\s*-?\\s*(?:([0-9]{1,2}(?:\\.[0-9]+)?)|([0-9]{1,2})\\s+" + FRACTION + ")\\s*" + INCH);
+    /** Each of these forms has one of them; most texts have none. */
+    private static final String MARKS = "/fF'′’";
     private static final BigDecimal METRES = new BigDecimal("0.0254");
     private static final BigDecimal FOOT = new BigDecimal("12");
 
@@ -19,6 +21,9 @@ final class Inches {
 
     /** The length, or null where the text is none of these forms. */
     static Quantity parse(String clean) {
+        if (clean.chars().noneMatch(sign -> MARKS.indexOf(sign) >= 0)) {
+            return null;
+        }
         Matcher fractional = FRACTIONAL.matcher(clean);
         if (fractional.matches()) {
             return quantity(number(fractional.group(1)), fractional.group(2), fractional.group(3));
