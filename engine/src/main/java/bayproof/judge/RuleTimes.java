@@ -23,7 +23,7 @@ public final class RuleTimes {
         nanoseconds.merge(rule, System.nanoTime() - since, Long::sum);
     }
 
-    /** Nanoseconds by rule. */
+    /** Nanoseconds by rule, in the order of their ids. */
     public Map<String, Long> all() {
         return Collections.unmodifiableMap(new TreeMap<>(nanoseconds));
     }

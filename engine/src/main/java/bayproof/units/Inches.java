@@ -7,12 +7,12 @@ import java.util.regex.Pattern;
 /** Lengths as a tape measure in inches gives them: fractions down to sixty-fourths, feet with inches. */
 final class Inches {
     private static final String INCH = "(?:inches|inch|in\\.?|\"|''|″|′′|”)";
+    /** Every form of a length in feet or inches has one of these. */
+    private static final String MARKS = "iIfF\"'″′”’";
     private static final String FRACTION = "([0-9]{1,2})/(2|4|8|16|32|64)";
     private static final Pattern FRACTIONAL = Pattern.compile("(?i)(?:([0-9]{1,3})(?:\\s+|-))?" + FRACTION + "\\s*" + INCH);
     private static final Pattern FEET = Pattern.compile(
             "(?i)([0-9]{1,3})\\s*(?:ft\\.?|feet|foot|'|′|’)\\s*-?\\s*(?:([0-9]{1,2}(?:\\.[0-9]+)?)|([0-9]{1,2})\\s+" + FRACTION + ")\\s*" + INCH);
-    /** Each of these forms has one of them; most texts have none. */
-    private static final String MARKS = "/fF'′’";
     private static final BigDecimal METRES = new BigDecimal("0.0254");
     private static final BigDecimal FOOT = new BigDecimal("12");
 
@@ -21,7 +21,7 @@ final class Inches {
 
     /** The length, or null where the text is none of these forms. */
     static Quantity parse(String clean) {
-        if (clean.chars().noneMatch(sign -> MARKS.indexOf(sign) >= 0)) {
+        if (clean.chars().noneMatch(letter -> MARKS.indexOf(letter) >= 0)) {
             return null;
         }
         Matcher fractional = FRACTIONAL.matcher(clean);

@@ -1,19 +1,16 @@
 package bayproof.demand;
 
 import java.util.Collection;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.TreeMap;
 
 /** All named limits in force, by name. Immutable. */
 public final class Limits {
     private final Map<String, Limit> byName;
-    /** The same, for the many that ask by name. */
-    private final Map<String, Limit> quick;
 
     public Limits(Map<String, Limit> byName) {
-        this.byName = new TreeMap<>(byName);
-        this.quick = new HashMap<>(byName);
+        this.byName = new LinkedHashMap<>(new TreeMap<>(byName));
     }
 
     /**
@@ -22,7 +19,7 @@ public final class Limits {
      * @throws IllegalArgumentException when there is none: a fault of ours, since names stand in rules only
      */
     public Limit named(String name) {
-        Limit limit = quick.get(name);
+        Limit limit = byName.get(name);
         if (limit == null) {
             throw new IllegalArgumentException("no limit is named " + name);
         }
