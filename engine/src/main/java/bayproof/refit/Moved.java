@@ -54,7 +54,7 @@ public record Moved(List<Move> worse, List<Move> better, List<Outside> outside, 
             String key = was.rule().id() + " " + facts.renamed(was.subject());
             Verdict is = now.get(key);
             String lacks = facts.lacks(was.subject());
-            if (is == null || lacks != null && is.outcome() == Outcome.UNSHOWN) {
+            if (is == null || lacks != null) {
                 // What stays behind for want of a place has nothing that a rule could speak of here.
                 gone.computeIfAbsent(was.rule().id() + "\n" + (lacks == null ? reason(out, was, key) : lacks), any -> new ArrayList<>()).add(was);
             } else if (was.outcome() == Outcome.HOLDS && is.outcome() != Outcome.HOLDS && Rows.counts(is)) {
