@@ -1,6 +1,7 @@
 package bayproof.report.worksheet;
 
 import bayproof.report.Plain;
+import bayproof.units.Units;
 import bayproof.vocabulary.Shown;
 import bayproof.worksheet.OwedLooks.Look;
 import java.util.ArrayList;
@@ -51,12 +52,13 @@ final class LooksPage {
 
     /** The columns are those of a table that a plan names as its inspections. */
     Table table() {
-        Table table = new Table("inspections").text("id", "who", "when", "evidence", "faults", "left-out");
+        Table table = new Table("inspections").text("id", "who", "when", "evidence", "faults", "left-out", "measured");
         for (Look look : looks) {
             if (look.done() == null) {
-                table.row(look.point().id(), null, null, null, null, null);
+                table.row(look.point().id(), null, null, null, null, null, null);
             } else {
-                table.row(look.point().id(), look.done().who(), look.done().when(), look.done().evidence(), cell(look.done().faults()), cell(look.done().leftOut()));
+                table.row(look.point().id(), look.done().who(), look.done().when(), look.done().evidence(), cell(look.done().faults()), cell(look.done().leftOut()),
+                        look.done().measured().map(value -> Units.print(value.si(), value.dimension())));
             }
         }
         return table;
