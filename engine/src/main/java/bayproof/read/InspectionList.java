@@ -42,11 +42,28 @@ public final class InspectionList {
 
     private static final class Known {
         static final Map<String, Point> POINTS = read();
+        static final Map<String, String> THINGS = things();
     }
 
     /** Every inspection by its name, in the order of the table. */
     public static Map<String, Point> points() {
         return Known.POINTS;
+    }
+
+    /**
+     * What the things that an inspection looks at are called on a list.
+     *
+     * @param of the word of the table
+     */
+    public static String called(String of) {
+        return Known.THINGS.get(of);
+    }
+
+    private static Map<String, String> things() {
+        Map<String, String> things = new LinkedHashMap<>();
+        MapTree table = (MapTree) SharedTables.file("inspections.yaml").get("things");
+        table.entries().values().forEach(entry -> things.put(entry.key(), ((ScalarTree) entry.value()).text()));
+        return things;
     }
 
     private static Map<String, Point> read() {

@@ -125,6 +125,16 @@ public final class References {
 
     /** Things go by the names of the plan; an end of a run has a dot before it. */
     private void inspected(Shown<List<String>> things, At at) {
+        for (String thing : things.orElse(List.of())) {
+            String run = thing.endsWith(".from") || thing.endsWith(".to") ? thing.substring(0, thing.indexOf('.')) : thing;
+            if (!unread.contains(run)) {
+                Set<String> known = things();
+                name(Shown.at(known.contains(thing) ? thing : run, things.atOr(at)), at, "a thing of this job", known);
+            }
+        }
+    }
+
+    private Set<String> things() {
         Set<String> known = new TreeSet<>(job.items().keySet());
         known.addAll(job.plan().runs().keySet());
         known.addAll(job.passThroughs().keySet());
@@ -133,12 +143,7 @@ public final class References {
         known.addAll(job.plan().found().orElse(Map.of()).keySet());
         known.addAll(job.plan().keptParts().orElse(Map.of()).keySet());
         known.addAll(job.plan().buses().orElse(Map.of()).keySet());
-        for (String thing : things.orElse(List.of())) {
-            String run = thing.endsWith(".from") || thing.endsWith(".to") ? thing.substring(0, thing.indexOf('.')) : thing;
-            if (!unread.contains(run)) {
-                name(Shown.at(known.contains(thing) ? thing : run, things.atOr(at)), at, "a thing of this job", known);
-            }
-        }
+        return known;
     }
 
     private void place(Shown<String> place, At at) {
