@@ -22,9 +22,4 @@ public final class ThirdOctaves {
     public static double lowerEdgeHertz(int index) {
         return exactHertz(index) * Math.pow(10, -0.05);
     }
-
-    /** The width of a band as octaves: log2 of 10^(1/10), a hair less than a third. */
-    public static double octaves() {
-        return Math.log(Math.pow(10, 0.1)) / Math.log(2);
-    }
 }
