@@ -74,6 +74,11 @@ final class InspectedThings {
             case "devices" -> items(item -> Shown.of(item instanceof Item.Powered || item instanceof Item.Converter));
             case "cargo-speakers" -> items(item -> item instanceof Item.Speaker ? inZone(item, Set.of("cargo", "cabin-rear")) : Shown.of(false));
             case "door-speakers" -> items(item -> item instanceof Item.Speaker ? inZone(item, model.limit("zones-on-hinges").words()) : Shown.of(false));
+            case "tweeters" -> items(item -> item instanceof Item.Speaker speaker ? speaker.data().plays().map(model.limit("small-speakers").words()::contains) : Shown.of(false));
+            case "amplifiers" -> items(item -> Shown.of(item instanceof Item.Amplifier));
+            case "processors" -> items(item -> Shown.of(item instanceof Item.Processor));
+            case "enclosures" -> items(item -> Shown.of(item instanceof Item.Enclosure));
+            case "boxes-and-devices" -> Kleene.or(there("enclosures"), there("devices"));
             case "added-batteries" -> items(item -> Shown.of(item instanceof Item.Battery));
             case "fuse-holders" -> items(item -> Shown.of(item instanceof Item.Fuse || item instanceof Item.FuseBlock));
             case "left-ends" -> Kleene.or(plan.keptParts().map(parts -> !parts.isEmpty()), plan.found().map(found ->

@@ -40,6 +40,7 @@ final class SpeakerFacts {
         new CrossoverFacts(model, inUse).collect(facts);
         new BoxFacts(model, amplifiers.nets(), inUse, cables).collect(facts);
         new DriverFacts(model, amplifiers, inUse).collect(facts);
+        new BandFacts(model, amplifiers.nets(), inUse).collect(facts);
         new SignalFacts(model, inUse).collect(facts);
         Set<String> wired = new LinkedHashSet<>();
         for (Item.Speaker speaker : model.job.itemsOf(Item.Speaker.class)) {

@@ -50,7 +50,7 @@ public final class Figures {
     private static Map<String, String> notByHandByName() {
         Map<String, String> reasons = new TreeMap<>();
         reasons.put("pin-proved-first", "somebody has to vouch for the reading (who, when, with which instrument), and function and color are held against the vehicle sheet");
-        List.of("box-volume-fits-speaker", "closed-box-peak", "port-tuned-as-wanted", "port-end-free", "port-air-speed", "cone-within-travel", "vented-box-has-low-cut")
+        List.of("box-volume-fits-speaker", "closed-box-peak", "port-tuned-as-wanted", "port-end-free", "port-air-speed", "box-weighed-with-contents", "cone-within-travel", "vented-box-has-low-cut")
                 .forEach(rule -> reasons.put(rule, "it takes the whole enclosure with its speakers, ports, filling, wires and filters"));
         List.of("crossovers-meet", "bands-add-up", "corner-above-resonance", "delay-matches-distance")
                 .forEach(rule -> reasons.put(rule, "it takes the speakers and the settings of both bands"));
