@@ -1,6 +1,7 @@
 package bayproof.report.plots;
 
 import bayproof.facts.Curve;
+import bayproof.solve.acoustic.ThirdOctaves;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Font;
@@ -12,6 +13,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.IntStream;
 import org.knowm.xchart.VectorGraphicsEncoder;
 import org.knowm.xchart.VectorGraphicsEncoder.VectorGraphicsFormat;
 import org.knowm.xchart.XYChart;
@@ -32,6 +35,7 @@ public final class Plot {
     private static final int HEIGHT = 520;
     private static final int MARK = 8;
     private static final int MARKS_ON_A_LINE = 14;
+    private static final Set<Character> LABELED = Set.of('1', '2', '5');
     private static final Color GRID = new Color(0xCC, 0xCC, 0xCC);
     private static final List<Marker> MARKS = List.of(SeriesMarkers.CIRCLE, SeriesMarkers.SQUARE, SeriesMarkers.TRIANGLE_UP, SeriesMarkers.CROSS,
             SeriesMarkers.DIAMOND);
@@ -62,7 +66,7 @@ public final class Plot {
             whole.setMarker(SeriesMarkers.NONE).setLineColor(Color.BLACK).setLineStyle(line.total() ? THICK : THIN);
             if (!line.total()) {
                 whole.setShowInLegend(false);
-                marks(chart, line, i);
+                marks(chart, curve, i);
             }
         }
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
@@ -74,14 +78,16 @@ public final class Plot {
         return bytes.toString(StandardCharsets.UTF_8);
     }
 
-    /** Every so many points a mark, each line a little later than the one before; every point where there are few. */
-    private static void marks(XYChart chart, Curve.Line line, int number) {
-        int step = Math.max(1, line.x().size() / MARKS_ON_A_LINE);
+    /** Marks at centers of third octaves, each line from the center after the one before; over anything but frequency at every point. */
+    private static void marks(XYChart chart, Curve curve, int number) {
+        Curve.Line line = curve.lines().get(number);
+        List<Integer> at = IntStream.range(0, line.x().size()).filter(i -> !curve.logarithmic() || ThirdOctaves.isCenter(line.x().get(i))).boxed().toList();
+        int step = curve.logarithmic() ? Math.max(1, (int) Math.round((double) at.size() / MARKS_ON_A_LINE)) : 1;
         List<Double> x = new ArrayList<>();
         List<Double> y = new ArrayList<>();
-        for (int at = number * step / MARKS.size(); at < line.x().size(); at += step) {
-            x.add(line.x().get(at));
-            y.add(line.y().get(at));
+        for (int i = number % step; i < at.size(); i += step) {
+            x.add(line.x().get(at.get(i)));
+            y.add(line.y().get(at.get(i)));
         }
         // A name of its own: the line has the plain one.
         XYSeries marks = chart.addSeries(line.name() + " ", x, y);
@@ -105,7 +111,9 @@ public final class Plot {
         styler.setAxisTickLabelsFont(plain);
         styler.setXAxisLogarithmic(curve.logarithmic());
         if (curve.logarithmic()) {
-            styler.setXAxisDecimalPattern("0");
+            styler.setXAxisLogarithmicDecadeOnly(false);
+            // One, two and five of each decade, all of them nominal centers of third octaves.
+            styler.setxAxisTickLabelsFormattingFunction(hertz -> LABELED.contains(String.valueOf(Math.round(hertz)).charAt(0)) ? String.valueOf(Math.round(hertz)) : "");
         }
         styler.setXAxisTickMarkSpacingHint(60);
         styler.setYAxisTickMarkSpacingHint(40);
