@@ -72,6 +72,7 @@ final class InspectedThings {
             case "ground-points" -> items(item -> Shown.of(item instanceof Item.GroundPoint));
             case "audio-items" -> items(item -> Shown.of(item instanceof Item.Amplifier || item instanceof Item.Processor));
             case "devices" -> items(item -> Shown.of(item instanceof Item.Powered || item instanceof Item.Converter));
+            case "speakers" -> items(item -> Shown.of(item instanceof Item.Speaker));
             case "cargo-speakers" -> items(item -> item instanceof Item.Speaker ? inZone(item, Set.of("cargo", "cabin-rear")) : Shown.of(false));
             case "door-speakers" -> items(item -> item instanceof Item.Speaker ? inZone(item, model.limit("zones-on-hinges").words()) : Shown.of(false));
             case "tweeters" -> items(item -> item instanceof Item.Speaker speaker ? speaker.data().plays().map(model.limit("small-speakers").words()::contains) : Shown.of(false));

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Supplier;
 
 /** Checks that what one value names stands somewhere. What an unnamed vehicle sheet would hold is not checked. */
 public final class References {
@@ -70,6 +71,18 @@ public final class References {
         Collection<String> ends = new TreeSet<>(job.vehicle().places().keySet());
         ends.addAll(job.passThroughs().keySet());
         job.vehicle().routes().values().forEach(route -> two(route.between(), route.at(), "a place or pass-through of the vehicle sheet", ends));
+    }
+
+    /** A comeback belongs to a rule, or to none. */
+    void rules(Supplier<Collection<String>> rules) {
+        for (Visit visit : job.plan().visits().values()) {
+            if (visit.rule().isGiven() && !visit.rule().orElse(NONE).equals(NONE)) {
+                Collection<String> known = rules.get();
+                if (known != null) {
+                    name(visit.rule(), visit.at(), "a rule, or none", known);
+                }
+            }
+        }
     }
 
     private void setting(Setting setting) {
