@@ -13,7 +13,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.stream.IntStream;
 import org.knowm.xchart.VectorGraphicsEncoder;
 import org.knowm.xchart.VectorGraphicsEncoder.VectorGraphicsFormat;
@@ -35,7 +34,6 @@ public final class Plot {
     private static final int HEIGHT = 520;
     private static final int MARK = 8;
     private static final int MARKS_ON_A_LINE = 14;
-    private static final Set<Character> LABELED = Set.of('1', '2', '5');
     private static final Color GRID = new Color(0xCC, 0xCC, 0xCC);
     private static final List<Marker> MARKS = List.of(SeriesMarkers.CIRCLE, SeriesMarkers.SQUARE, SeriesMarkers.TRIANGLE_UP, SeriesMarkers.CROSS,
             SeriesMarkers.DIAMOND);
@@ -112,8 +110,7 @@ public final class Plot {
         styler.setXAxisLogarithmic(curve.logarithmic());
         if (curve.logarithmic()) {
             styler.setXAxisLogarithmicDecadeOnly(false);
-            // One, two and five of each decade, all of them nominal centers of third octaves.
-            styler.setxAxisTickLabelsFormattingFunction(hertz -> LABELED.contains(String.valueOf(Math.round(hertz)).charAt(0)) ? String.valueOf(Math.round(hertz)) : "");
+            styler.setXAxisDecimalPattern("0");
         }
         styler.setXAxisTickMarkSpacingHint(60);
         styler.setYAxisTickMarkSpacingHint(40);
