@@ -60,6 +60,7 @@ public final class Curves {
     private static Line line(String name, double from, double to, DoubleUnaryOperator of) {
         List<Double> x = new ArrayList<>();
         List<Double> y = new ArrayList<>();
+        Set<Double> centers = new LinkedHashSet<>();
         // Points at even parts of the third octaves: every exact center is one of them.
         for (int i = ThirdOctaves.nearest(from) * PER_BAND; i <= ThirdOctaves.nearest(to) * PER_BAND; i++) {
             double hertz = ThirdOctaves.exactHertz((double) i / PER_BAND);
@@ -68,9 +69,12 @@ public final class Curves {
             if (value >= DECIBEL_FLOOR) {
                 x.add(hertz);
                 y.add(value);
+                if (i % PER_BAND == 0) {
+                    centers.add(hertz);
+                }
             }
         }
-        return new Line(name, false, x, y);
+        return new Line(name, false, x, y, centers);
     }
 
     private static String file(String id) {
@@ -121,7 +125,7 @@ public final class Curves {
             lines.add(line(String.join(", ", way.get(i).speakers()), LOWEST_HERTZ, HIGHEST_HERTZ, hertz -> band.at(hertz).decibels()));
         }
         Line sum = line("sum", LOWEST_HERTZ, HIGHEST_HERTZ, hertz -> Math.max(DECIBEL_FLOOR, Crossing.sum(side.stream(), hertz)));
-        lines.add(new Line(sum.name(), true, sum.x(), sum.y()));
+        lines.add(new Line(sum.name(), true, sum.x(), sum.y(), Set.of()));
         String top = way.get(way.size() - 1).wiring().id();
         all.add(new Curve("response-" + file(top), "Bands up to " + top + " and their sum at the listener", "frequency, Hz", "level, dB", true, DECIBEL_FLOOR, lines));
     }
@@ -187,7 +191,7 @@ public final class Curves {
             Settled settled = bad.settled(State.ON_BATTERY, level);
             if (settled.point() != null) {
                 Ladder ladder = ladder(tree, way, settled);
-                lines.add(new Line(level.words(), false, ladder.metres, ladder.volts));
+                lines.add(new Line(level.words(), false, ladder.metres, ladder.volts, Set.copyOf(ladder.metres)));
                 end = ladder.end;
             }
         }

@@ -1,7 +1,6 @@
 package bayproof.report.plots;
 
 import bayproof.facts.Curve;
-import bayproof.solve.acoustic.ThirdOctaves;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Font;
@@ -34,6 +33,7 @@ public final class Plot {
     private static final int HEIGHT = 520;
     private static final int MARK = 8;
     private static final int MARKS_ON_A_LINE = 14;
+    private static final double FEW_DECADES = 1.8;
     private static final Color GRID = new Color(0xCC, 0xCC, 0xCC);
     private static final List<Marker> MARKS = List.of(SeriesMarkers.CIRCLE, SeriesMarkers.SQUARE, SeriesMarkers.TRIANGLE_UP, SeriesMarkers.CROSS,
             SeriesMarkers.DIAMOND);
@@ -79,7 +79,7 @@ public final class Plot {
     /** Marks at centers of third octaves, each line from the center after the one before; over anything but frequency at every point. */
     private static void marks(XYChart chart, Curve curve, int number) {
         Curve.Line line = curve.lines().get(number);
-        List<Integer> at = IntStream.range(0, line.x().size()).filter(i -> !curve.logarithmic() || ThirdOctaves.isCenter(line.x().get(i))).boxed().toList();
+        List<Integer> at = IntStream.range(0, line.x().size()).filter(i -> !curve.logarithmic() || line.marked().contains(line.x().get(i))).boxed().toList();
         int step = curve.logarithmic() ? Math.max(1, (int) Math.round((double) at.size() / MARKS_ON_A_LINE)) : 1;
         List<Double> x = new ArrayList<>();
         List<Double> y = new ArrayList<>();
@@ -90,6 +90,12 @@ public final class Plot {
         // A name of its own: the line has the plain one.
         XYSeries marks = chart.addSeries(line.name() + " ", x, y);
         marks.setMarker(MARKS.get(number % MARKS.size())).setMarkerColor(Color.BLACK).setLineStyle(SeriesLines.NONE);
+    }
+
+    private static double decades(Curve curve) {
+        double low = curve.lines().stream().flatMap(line -> line.x().stream()).mapToDouble(Double::doubleValue).min().orElse(1);
+        double high = curve.lines().stream().flatMap(line -> line.x().stream()).mapToDouble(Double::doubleValue).max().orElse(1);
+        return Math.log10(high / low);
     }
 
     private static void style(XYStyler styler, Curve curve) {
@@ -109,7 +115,8 @@ public final class Plot {
         styler.setAxisTickLabelsFont(plain);
         styler.setXAxisLogarithmic(curve.logarithmic());
         if (curve.logarithmic()) {
-            styler.setXAxisLogarithmicDecadeOnly(false);
+            // Over many decades the figures between them would run into each other.
+            styler.setXAxisLogarithmicDecadeOnly(decades(curve) > FEW_DECADES);
             styler.setXAxisDecimalPattern("0");
         }
         styler.setXAxisTickMarkSpacingHint(60);

@@ -13,6 +13,8 @@ import java.util.List;
 /** What a loud programme gives each speaker, and how each enclosure answers to its volume. */
 final class SoundBlocks {
     private static final String NOTHING = "-";
+    /** Less is printed as nothing. */
+    private static final double LEAST_PEAK = 0.005;
 
     private SoundBlocks() {
     }
@@ -48,7 +50,7 @@ final class SoundBlocks {
     private static List<String> box(BoxNeighbors.Neighbor one) {
         String air = one.share() < 1 ? "10 % less" : one.share() > 1 ? "10 % more" : "as planned";
         return List.of(one.box(), air, Say.amount(one.cubicMetres(), Dimension.VOLUME), Say.amount(one.cornerHertz(), Dimension.FREQUENCY),
-                one.peakDecibels() > 0 ? Say.amount(one.peakDecibels(), Dimension.LEVEL) : NOTHING, one.totalQ() == null ? NOTHING : hundredths(one.totalQ()),
+                one.peakDecibels() < LEAST_PEAK ? NOTHING : hundredths(one.peakDecibels()) + " dB", one.totalQ() == null ? NOTHING : hundredths(one.totalQ()),
                 known(one.tuningHertz(), Dimension.FREQUENCY, NOTHING));
     }
 

@@ -9,7 +9,6 @@ public final class ThirdOctaves {
             315.0, 400.0, 500.0, 630.0, 800.0, 1000.0, 1250.0, 1600.0, 2000.0, 2500.0, 3150.0, 4000.0, 5000.0, 6300.0, 8000.0, 10000.0,
             12500.0, 16000.0, 20000.0);
     private static final int OF_1_KHZ = 17;
-    private static final double SAME = 1e-9;
 
     private ThirdOctaves() {
     }
@@ -22,11 +21,6 @@ public final class ThirdOctaves {
     /** Index of the band whose center lies nearest to a frequency; below 0 and above the last where the series goes on. */
     public static int nearest(double hertz) {
         return (int) Math.round(10 * Math.log10(hertz / 1000)) + OF_1_KHZ;
-    }
-
-    /** Whether a frequency is the exact center of a band. */
-    public static boolean isCenter(double hertz) {
-        return Math.abs(exactHertz(nearest(hertz)) / hertz - 1) < SAME;
     }
 
     /** Lower edge of a band: its exact center times 10^(-1/20). */
