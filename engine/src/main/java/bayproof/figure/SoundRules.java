@@ -33,6 +33,7 @@ import bayproof.vocabulary.SignalInput;
 import bayproof.vocabulary.SlopedSpeaker;
 import bayproof.vocabulary.SoundExposure;
 import bayproof.vocabulary.SpeakerCable;
+import bayproof.vocabulary.WeighedBox;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -67,7 +68,7 @@ final class SoundRules {
                         Shown.of(given.net().shareRatio(CHECK_HERTZ))), SoundNumbers.text(given) + ", at 1 kHz")),
                 new RuleFigure("lead-reads-as-worked-out", meterInputs(), "reading=2.1 ohm net=\"4 ohm | 4 ohm\" wire=0.1 ohm", given -> {
                     MeterReading window = SoundNumbers.window(given);
-                    return new Asked(new MeteredOutput(SUBJECT, AT, given.shown("reading"), Shown.of(window.low()), Shown.of(window.high()), Shown.of(window.high()), YES, Shown.of("")),
+                    return new Asked(new MeteredOutput(SUBJECT, AT, given.shown("reading"), Shown.of(window.low()), Shown.of(window.high()), Shown.of(window.high()), YES, Shown.of(""), Shown.of("")),
                             print(window.low(), Dimension.RESISTANCE) + " to " + print(window.high(), Dimension.RESISTANCE) + ": " + SoundNumbers.windowText(given));
                 }),
                 new RuleFigure("speaker-cable-large-enough", SoundNumbers.wireInputs(), "load=4 ohm size=16 AWG length=5 m", given -> new Asked(
@@ -105,6 +106,11 @@ final class SoundRules {
                             return new Asked(new ProgrammeHeat(SUBJECT, AT, YES, Shown.of(Levels.powerShare(watts, given.number("rating"))),
                                     "what reaches the speaker of a loud programme, as a share of its rating", null), print(watts, Dimension.POWER) + " / " + print(given.number("rating"), Dimension.POWER));
                         }),
+                new RuleFigure("box-weighed-with-contents", List.of(quantity("mass", Dimension.MASS, "mass written for the enclosure"),
+                        quantity("boards", Dimension.MASS, "its boards and bracing"), quantity("speakers", Dimension.MASS, "all speakers in it")),
+                        "mass=24 kg boards=13 kg speakers=10 kg", given -> new Asked(new WeighedBox(SUBJECT, AT,
+                        Shown.of(given.number("mass") / (given.number("boards") + given.number("speakers")))), print(given.number("mass"), Dimension.MASS) + " / ("
+                        + print(given.number("boards"), Dimension.MASS) + " + " + print(given.number("speakers"), Dimension.MASS) + ")")),
                 new RuleFigure("high-pass-steep-enough", List.of(quantity("corner", Dimension.FREQUENCY, "corner of the high-pass"), quantity("resonance", Dimension.FREQUENCY,
                         "free-air resonance of the speaker"), word("shape", List.of("butterworth", "linkwitz-riley"), "family of the filter"), count("order", "its order, 1 to 8")),
                         "corner=3.5 kHz resonance=1.2 kHz shape=linkwitz-riley order=4", given -> new Asked(new SlopedSpeaker(SUBJECT, AT, YES,
