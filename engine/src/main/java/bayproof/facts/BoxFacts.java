@@ -10,6 +10,7 @@ import bayproof.solve.acoustic.ClosedBox;
 import bayproof.solve.acoustic.Filter;
 import bayproof.solve.acoustic.Filter.Pass;
 import bayproof.solve.acoustic.NetVolume;
+import bayproof.solve.acoustic.OuterShape;
 import bayproof.solve.acoustic.PlayedBand.Worst;
 import bayproof.solve.acoustic.Port;
 import bayproof.solve.acoustic.VentedBox;
@@ -23,6 +24,7 @@ import bayproof.vocabulary.Knob;
 import bayproof.vocabulary.Need;
 import bayproof.vocabulary.PortedBox;
 import bayproof.vocabulary.Shown;
+import bayproof.vocabulary.WeighedBox;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -30,6 +32,7 @@ import java.util.function.Consumer;
 
 /** Facts about the air in each enclosure, how its speakers respond in it, its port, and how far the cones travel. */
 final class BoxFacts {
+    private static final double LITRES = 1000;
     private static final double MILLIMETRES = 1000;
     private static final int MOST_STEPS = 200;
     private static final double ROUNDED = 1e9;
@@ -49,6 +52,7 @@ final class BoxFacts {
     void collect(Consumer<Fact> facts) {
         for (Item.Enclosure box : model.job.itemsOf(Item.Enclosure.class)) {
             facts.accept(volume(box));
+            facts.accept(weighed(box));
             facts.accept(ported(box));
             // That a speaker hangs on nothing is said once, where loads are.
             if (boxes.speakers(box).stream().allMatch(speaker -> outputs.of(speaker).isEmpty())) {
@@ -97,6 +101,28 @@ final class BoxFacts {
         }
         return new BoxVolume(box.path(), box.at(), share, share.isGiven() ? "the net volume of " + litres(net.cubicMetres()) + " against what its speakers want"
                 : "the net volume against what its speakers want", size(box, share.orElse(1.0) < 1));
+    }
+
+    private WeighedBox weighed(Item.Enclosure box) {
+        Gathered gathered = new Gathered();
+        NetVolume net = boxes.net(box, gathered);
+        OuterShape shape = Boxes.shape(box, gathered);
+        double speakers = 0;
+        for (Item.Speaker speaker : boxes.speakers(box)) {
+            speakers += gathered.number(speaker.driver().massKilograms());
+        }
+        if (boxes.speakers(box).isEmpty()) {
+            gathered.need(new Need("items", "the speaker that is built into " + box.id(), box.at()));
+        }
+        double written = gathered.number(box.fitting().massKilograms());
+        double inside = speakers;
+        double boards = gathered.complete() ? (shape.innerCubicMetres(0) - net.grossCubicMetres() + net.bracing()) * LITRES * model.value("board-liter") : Double.NaN;
+        return new WeighedBox(box.path(), box.at(), gathered.then(() -> rounded(written / (boards + inside)), () -> mass(written) + " / (" + mass(boards) + " of boards + "
+                + mass(inside) + " of speakers)"));
+    }
+
+    private static String mass(double kilograms) {
+        return Model.print(kilograms, Dimension.MASS);
     }
 
     private static Knob size(Item.Enclosure box, boolean larger) {

@@ -48,6 +48,12 @@ public final class Boxes {
         this.bands = new Bands(model, outputs);
     }
 
+    /** Those of a job, with its outputs and cables. */
+    static Boxes of(Model model, Amplifiers amplifiers) {
+        Outputs outputs = new Outputs(model, amplifiers);
+        return new Boxes(model, amplifiers.nets(), outputs, new OutputFacts(model, amplifiers, outputs, new SpeakerFacts(model, amplifiers)));
+    }
+
     /** Speakers that say they are built into an enclosure. */
     List<Item.Speaker> speakers(Item.Enclosure box) {
         return model.job.itemsOf(Item.Speaker.class).stream().filter(speaker -> speaker.enclosure().orElse("").equals(box.id())).toList();

@@ -1,6 +1,7 @@
 package bayproof.facts;
 
 import java.util.List;
+import java.util.Set;
 
 /**
  * One picture of a quantity over another, as lines of points.
@@ -21,11 +22,13 @@ public record Curve(String name, String title, String across, String up, boolean
      * @param total whether it is what all others come to
      * @param x     values across, growing
      * @param y     values upward
+     * @param marked values across that carry a mark, where not all may
      */
-    public record Line(String name, boolean total, List<Double> x, List<Double> y) {
+    public record Line(String name, boolean total, List<Double> x, List<Double> y, Set<Double> marked) {
         public Line {
             x = List.copyOf(x);
             y = List.copyOf(y);
+            marked = Set.copyOf(marked);
         }
     }
 

@@ -12,6 +12,7 @@ import bayproof.read.Setting;
 import bayproof.solve.acoustic.Band;
 import bayproof.solve.acoustic.Crossing;
 import bayproof.solve.acoustic.Enclosure;
+import bayproof.solve.acoustic.ThirdOctaves;
 import bayproof.solve.sound.Delay;
 import bayproof.solve.sound.SpeakerNet;
 import bayproof.units.Dimension;
@@ -27,10 +28,9 @@ public final class Curves {
     private static final double LOWEST_HERTZ = 20;
     private static final double HIGHEST_HERTZ = 20_000;
     private static final double BOX_FROM = 10;
-    private static final double BOX_TO = 300;
+    private static final double BOX_TO = 315;
     private static final double DECIBEL_FLOOR = -42;
-    private static final double NEIGHBOR = 0.1;
-    private static final int PER_OCTAVE = 36;
+    private static final int PER_BAND = 12;
 
     private final Model model;
     private final Outputs outputs;
@@ -43,7 +43,7 @@ public final class Curves {
         amplifiers = new Amplifiers(model);
         outputs = new Outputs(model, amplifiers);
         bands = new Bands(model, outputs);
-        boxes = new Boxes(model, amplifiers.nets(), outputs, new OutputFacts(model, amplifiers, outputs, new SpeakerFacts(model, amplifiers)));
+        boxes = Boxes.of(model, amplifiers);
     }
 
     /** Curves of a job for which everything is shown; what lacks a figure has no curve. */
@@ -60,17 +60,21 @@ public final class Curves {
     private static Line line(String name, double from, double to, DoubleUnaryOperator of) {
         List<Double> x = new ArrayList<>();
         List<Double> y = new ArrayList<>();
-        int steps = (int) Math.round(PER_OCTAVE * Math.log(to / from) / Math.log(2));
-        for (int i = 0; i <= steps; i++) {
-            double hertz = from * Math.pow(to / from, (double) i / steps);
+        Set<Double> centers = new LinkedHashSet<>();
+        // Points at even parts of the third octaves: every exact center is one of them.
+        for (int i = ThirdOctaves.nearest(from) * PER_BAND; i <= ThirdOctaves.nearest(to) * PER_BAND; i++) {
+            double hertz = ThirdOctaves.exactHertz((double) i / PER_BAND);
             double value = of.applyAsDouble(hertz);
             // What lies below the picture is not drawn along its edge.
             if (value >= DECIBEL_FLOOR) {
                 x.add(hertz);
                 y.add(value);
+                if (i % PER_BAND == 0) {
+                    centers.add(hertz);
+                }
             }
         }
-        return new Line(name, false, x, y);
+        return new Line(name, false, x, y, centers);
     }
 
     private static String file(String id) {
@@ -121,7 +125,7 @@ public final class Curves {
             lines.add(line(String.join(", ", way.get(i).speakers()), LOWEST_HERTZ, HIGHEST_HERTZ, hertz -> band.at(hertz).decibels()));
         }
         Line sum = line("sum", LOWEST_HERTZ, HIGHEST_HERTZ, hertz -> Math.max(DECIBEL_FLOOR, Crossing.sum(side.stream(), hertz)));
-        lines.add(new Line(sum.name(), true, sum.x(), sum.y()));
+        lines.add(new Line(sum.name(), true, sum.x(), sum.y(), Set.of()));
         String top = way.get(way.size() - 1).wiring().id();
         all.add(new Curve("response-" + file(top), "Bands up to " + top + " and their sum at the listener", "frequency, Hz", "level, dB", true, DECIBEL_FLOOR, lines));
     }
@@ -134,10 +138,10 @@ public final class Curves {
             if (driven != null) {
                 Enclosure planned = driven.enclosure();
                 List<Line> lines = new ArrayList<>();
-                for (double share : new double[] {1, 1 - NEIGHBOR, 1 + NEIGHBOR}) {
-                    Enclosure one = planned.withVolume(planned.netCubicMetres() * share);
-                    lines.add(line((share == 1 ? "as planned, " : share < 1 ? "a tenth less, " : "a tenth more, ") + Model.print(one.netCubicMetres(), Dimension.VOLUME),
-                            BOX_FROM, BOX_TO, one::responseDecibels));
+                for (Enclosure one : BoxNeighbors.around(planned)) {
+                    double more = one.netCubicMetres() - planned.netCubicMetres();
+                    lines.add(line((more == 0 ? "as planned, " : more < 0 ? "a tenth less, " : "a tenth more, ") + Model.print(one.netCubicMetres(), Dimension.VOLUME)
+                            + ", 3 dB down at " + Model.print(one.cornerHertz(), Dimension.FREQUENCY), BOX_FROM, BOX_TO, one::responseDecibels));
                 }
                 all.add(new Curve("enclosure-" + file(box.id()), "Response of " + box.id() + " against its neighbors in volume", "frequency, Hz", "level, dB", true, DECIBEL_FLOOR, lines));
             }
@@ -187,7 +191,7 @@ public final class Curves {
             Settled settled = bad.settled(State.ON_BATTERY, level);
             if (settled.point() != null) {
                 Ladder ladder = ladder(tree, way, settled);
-                lines.add(new Line(level.words(), false, ladder.metres, ladder.volts));
+                lines.add(new Line(level.words(), false, ladder.metres, ladder.volts, Set.copyOf(ladder.metres)));
                 end = ladder.end;
             }
         }

@@ -12,6 +12,7 @@ import bayproof.units.Dimension;
 import bayproof.vocabulary.AmplifierChannel;
 import bayproof.vocabulary.CoilPlace;
 import bayproof.vocabulary.DrivenSpeaker;
+import bayproof.vocabulary.DrivingAmplifier;
 import bayproof.vocabulary.Fact;
 import bayproof.vocabulary.GuardedSpeaker;
 import bayproof.vocabulary.Knob;
@@ -21,7 +22,6 @@ import bayproof.vocabulary.ResonantSpeaker;
 import bayproof.vocabulary.Shown;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.function.Consumer;
 
@@ -50,6 +50,9 @@ final class DriverFacts {
         }
         for (Item.Amplifier amplifier : model.job.itemsOf(Item.Amplifier.class)) {
             facts.accept(rated(amplifier));
+            if (outputs.all().stream().anyMatch(output -> output.amplifier() == amplifier)) {
+                facts.accept(new DrivingAmplifier(amplifier.path(), amplifier.at(), amplifier.directShutDown().map("yes"::equals)));
+            }
             channels(amplifier, facts);
         }
     }
@@ -80,7 +83,7 @@ final class DriverFacts {
         Shown<Double> reached = watts;
         Shown<Double> share = watts.with(speaker.data().ratedWatts(), Levels::powerShare).then(part -> Shown.of(part,
                 () -> Model.print(reached.orElse(0.0), Dimension.POWER) + " of " + Model.print(speaker.data().ratedWatts().orElse(0.0), Dimension.POWER)));
-        boolean direct = on.stream().allMatch(output -> output.speakers().contains(speaker.id()));
+        boolean direct = outputs.isDirect(speaker);
         Knob limiter = on.size() == 1 && direct && outputs.setting(on.get(0).wiring().id()) != null
                 ? Ladders.knob(() -> wattsBelow(reached.orElse(0.0)), "settings", on.get(0).wiring().id(), "limiter") : null;
         return new DrivenSpeaker(speaker.path(), speaker.at(), Shown.of(direct), share, limiter);
@@ -92,14 +95,10 @@ final class DriverFacts {
             return output.wiring().net().map(text -> 0.0);
         }
         return nets.nominal(CoilNet.parse(output.wiring().net().orElse(""))).with(outputs.cappedVolts(output), (net, volts) -> Math.max(
-                sum(net.wattsAt(SpeakerLoads.LOWEST_HERTZ, volts), speaker), sum(net.wattsAt(SpeakerLoads.HIGHEST_HERTZ, volts), speaker)));
+                Outputs.wattsOf(net.wattsAt(SpeakerLoads.LOWEST_HERTZ, volts), speaker), Outputs.wattsOf(net.wattsAt(SpeakerLoads.HIGHEST_HERTZ, volts), speaker)));
     }
 
-    private static double sum(Map<String, Double> watts, Item.Speaker speaker) {
-        return watts.entrySet().stream().filter(one -> one.getKey().startsWith(speaker.id() + ".")).mapToDouble(Map.Entry::getValue).sum();
-    }
-
-    private static List<String> wattsBelow(double watts) {
+    static List<String> wattsBelow(double watts) {
         List<String> ladder = new ArrayList<>();
         for (int step = (int) Math.ceil(watts) - 1; step >= 1 && ladder.size() < 3000; step--) {
             ladder.add(step + " W");
@@ -109,8 +108,6 @@ final class DriverFacts {
 
     private GuardedSpeaker guarded(Item.Speaker speaker) {
         List<Output> on = outputs.of(speaker);
-        boolean direct = on.stream().allMatch(output -> output.speakers().contains(speaker.id()));
-        Shown<Boolean> small = direct ? speaker.data().plays().map(type -> model.limit("small-speakers").words().contains(type)) : Shown.of(false);
         Shown<Double> corner = Shown.of(Double.POSITIVE_INFINITY);
         for (Output output : on) {
             corner = corner.with(corner(speaker, output), Math::min);
@@ -118,7 +115,7 @@ final class DriverFacts {
         Setting setting = on.size() == 1 ? outputs.setting(on.get(0).wiring().id()) : null;
         Knob knob = setting != null && setting.highPass().cornerHertz().isGiven()
                 ? Ladders.knob(() -> hertzAbove(setting.highPass().cornerHertz().orElse(0.0)), "settings", setting.id(), "high-pass", "corner") : null;
-        return new GuardedSpeaker(speaker.path(), speaker.at(), small, corner, speaker.data().lowestCrossoverHertz(), knob);
+        return new GuardedSpeaker(speaker.path(), speaker.at(), outputs.isSmall(speaker), corner, speaker.data().lowestCrossoverHertz(), knob);
     }
 
     private static ResonantSpeaker resonant(Item.Speaker speaker, GuardedSpeaker guarded) {

@@ -94,6 +94,7 @@ final class InspectedThings {
             case "speakers" -> items(item -> Shown.of(item instanceof Item.Speaker));
             case "cargo-speakers" -> items(item -> item instanceof Item.Speaker ? inZone(item, Set.of("cargo", "cabin-rear")) : Shown.of(false));
             case "door-speakers" -> items(item -> item instanceof Item.Speaker ? inZone(item, model.limit("zones-on-hinges").words()) : Shown.of(false));
+            case "boxes-and-devices" -> Kleene.or(there("enclosures"), there("devices"));
             case "added-batteries" -> items(item -> Shown.of(item instanceof Item.Battery));
             case "lithium-batteries" -> items(item -> item instanceof Item.Battery battery ? battery.chemistry().map("lithium"::equals) : Shown.of(false));
             case "boxed-batteries" -> items(item -> item instanceof Item.Battery battery ? battery.vent().map("vented-box"::equals) : Shown.of(false));

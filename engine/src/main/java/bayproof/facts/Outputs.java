@@ -11,6 +11,7 @@ import bayproof.vocabulary.Shown;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /** The amplifier outputs of a job that voice coils hang on, with what is set at them. */
@@ -63,6 +64,21 @@ final class Outputs {
     /** Speakers whose coils hang on an output, in the order written; what hangs behind a passive network is not among them. */
     List<Item.Speaker> speakersOf(Output output) {
         return output.speakers().stream().map(model.job.items()::get).filter(Item.Speaker.class::isInstance).map(Item.Speaker.class::cast).toList();
+    }
+
+    /** Whether a speaker's coils hang on its outputs themselves, not behind a complete passive network. */
+    boolean isDirect(Item.Speaker speaker) {
+        return of(speaker).stream().allMatch(output -> output.speakers().contains(speaker.id()));
+    }
+
+    /** Whether low tones destroy a speaker and nothing but its outputs keeps them from it. */
+    Shown<Boolean> isSmall(Item.Speaker speaker) {
+        return isDirect(speaker) ? speaker.data().plays().map(type -> model.limit("small-speakers").words().contains(type)) : Shown.of(false);
+    }
+
+    /** Power of all coils of a speaker. */
+    static double wattsOf(Map<String, Double> byCoil, Item.Speaker speaker) {
+        return byCoil.entrySet().stream().filter(one -> one.getKey().startsWith(speaker.id() + ".")).mapToDouble(Map.Entry::getValue).sum();
     }
 
     /** What is set at a terminal; null where nothing is written. */

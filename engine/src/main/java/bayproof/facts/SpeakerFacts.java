@@ -40,6 +40,7 @@ final class SpeakerFacts {
         new CrossoverFacts(model, inUse).collect(facts);
         new BoxFacts(model, amplifiers.nets(), inUse, cables).collect(facts);
         new DriverFacts(model, amplifiers, inUse).collect(facts);
+        new BandFacts(model, amplifiers.nets(), inUse).collect(facts);
         SignalFacts signals = new SignalFacts(model, inUse);
         signals.collect(facts);
         new ChannelMapFacts(model, inUse, signals).collect(facts);

@@ -21,6 +21,7 @@ public final class Figures {
         List<NumberFigure> all = new ArrayList<>(ConductorNumbers.all());
         all.addAll(SupplyNumbers.all());
         all.addAll(SoundNumbers.all());
+        all.addAll(CrossoverNumbers.all());
         all.sort(Comparator.comparing(NumberFigure::name));
         return List.copyOf(all);
     }

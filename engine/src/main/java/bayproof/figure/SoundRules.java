@@ -1,7 +1,9 @@
 package bayproof.figure;
 
+import static bayproof.figure.Input.count;
 import static bayproof.figure.Input.quantities;
 import static bayproof.figure.Input.quantity;
+import static bayproof.figure.Input.word;
 import static bayproof.figure.Input.yesNo;
 import static bayproof.figure.RuleFigure.AT;
 import static bayproof.figure.RuleFigure.SUBJECT;
@@ -24,11 +26,14 @@ import bayproof.vocabulary.GuardedSpeaker;
 import bayproof.vocabulary.MatchedOutputs;
 import bayproof.vocabulary.MeteredOutput;
 import bayproof.vocabulary.OutputLoad;
+import bayproof.vocabulary.ProgrammeHeat;
 import bayproof.vocabulary.RatedAmplifier;
 import bayproof.vocabulary.Shown;
 import bayproof.vocabulary.SignalInput;
+import bayproof.vocabulary.SlopedSpeaker;
 import bayproof.vocabulary.SoundExposure;
 import bayproof.vocabulary.SpeakerCable;
+import bayproof.vocabulary.WeighedBox;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -94,6 +99,22 @@ final class SoundRules {
                         quantity("rating", Dimension.POWER, "what the speaker is rated for")), "power=120 W rating=100 W", given -> new Asked(new DrivenSpeaker(SUBJECT, AT, YES,
                         Shown.of(Levels.powerShare(given.number("power"), given.number("rating"))), null), print(given.number("power"), Dimension.POWER) + " / "
                         + print(given.number("rating"), Dimension.POWER))),
+                new RuleFigure("programme-heat-within-rating", List.of(quantity("power", Dimension.POWER, "full-sine power of the output into the speaker"),
+                        quantity("from", Dimension.FREQUENCY, "lower corner of its band").optional(), quantity("to", Dimension.FREQUENCY, "upper corner of its band").optional(),
+                        quantity("rating", Dimension.POWER, "what the speaker is rated for")), "power=100 W from=3.5 kHz rating=25 W", given -> {
+                            double watts = given.number("power") * CrossoverNumbers.loudShare(given);
+                            return new Asked(new ProgrammeHeat(SUBJECT, AT, YES, Shown.of(Levels.powerShare(watts, given.number("rating"))),
+                                    "what reaches the speaker of a loud programme, as a share of its rating", null), print(watts, Dimension.POWER) + " / " + print(given.number("rating"), Dimension.POWER));
+                        }),
+                new RuleFigure("box-weighed-with-contents", List.of(quantity("mass", Dimension.MASS, "mass written for the enclosure"),
+                        quantity("boards", Dimension.MASS, "its boards and bracing"), quantity("speakers", Dimension.MASS, "all speakers in it")),
+                        "mass=24 kg boards=13 kg speakers=10 kg", given -> new Asked(new WeighedBox(SUBJECT, AT,
+                        Shown.of(given.number("mass") / (given.number("boards") + given.number("speakers")))), print(given.number("mass"), Dimension.MASS) + " / ("
+                        + print(given.number("boards"), Dimension.MASS) + " + " + print(given.number("speakers"), Dimension.MASS) + ")")),
+                new RuleFigure("high-pass-steep-enough", List.of(quantity("corner", Dimension.FREQUENCY, "corner of the high-pass"), quantity("resonance", Dimension.FREQUENCY,
+                        "free-air resonance of the speaker"), word("shape", List.of("butterworth", "linkwitz-riley"), "family of the filter"), count("order", "its order, 1 to 8")),
+                        "corner=3.5 kHz resonance=1.2 kHz shape=linkwitz-riley order=4", given -> new Asked(new SlopedSpeaker(SUBJECT, AT, YES,
+                        Shown.of(CrossoverNumbers.fallDecibels(given)), null), "at " + print(given.number("resonance"), Dimension.FREQUENCY))),
                 new RuleFigure("rated-output-plausible", List.of(quantities("power", Dimension.POWER, "rated output of each channel"),
                         quantities("fuses", Dimension.CURRENT, "the amplifier's own fuses"), SupplyNumbers.outputClass(), SupplyNumbers.efficiency(),
                         quantity("volts", Dimension.VOLTAGE, "supply volts").optional()), "power=100 W, 100 W, 100 W, 100 W fuses=30 A class=D", given -> new Asked(

@@ -16,6 +16,7 @@ public record DriverData(@Field(key = "resonance", says = "free-air resonance, f
                          Shown<Double> displacementCubicMetres,
                          @Field(key = "box-volume", says = "net volume that one speaker is to have", in = Dimension.VOLUME)
                          Shown<Double> boxCubicMetres,
+                         @Field(key = "mass", says = "mass of the speaker", in = Dimension.MASS) Shown<Double> massKilograms,
                          @Field(key = "depth", says = "mounting depth behind the face it is mounted on", in = Dimension.LENGTH)
                          Shown<Double> depthMetres) {
 }

@@ -159,6 +159,8 @@ public sealed interface Item permits Item.Battery, Item.Alternator, Item.Fuse, I
                      @Field(key = "idle-draw", says = "current at idle", in = Dimension.CURRENT, zero = true) Shown<Double> idleAmperes,
                      @Field(key = "minimum-volts", says = "supply volts below which it shuts down", in = Dimension.VOLTAGE)
                      Shown<Double> minimumVolts,
+                     @Field(key = "dc-shut-down", says = "whether it shuts down when DC stands at its output, by its papers", words = {"yes", "no"})
+                     Shown<String> directShutDown,
                      @Field(key = "under-load", says = "what was measured at it while it played loud") UnderLoad underLoad,
                      @Inline AmplifierInput input, @Inline Upkeep upkeep, @Inline Fitting fitting, @Inline Studs studs) implements Powered {
         @Override

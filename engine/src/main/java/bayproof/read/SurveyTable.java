@@ -61,7 +61,8 @@ public record SurveyTable(String heading, List<String> path, String inner, Strin
                 entry("routes", "routes", null, Vehicle.Route.class, "Ways from place to place; length by a string along the way, not through the air.",
                         List.of(), List.of(List.of("bay-left", "battery-tray firewall-left"), List.of("sill-left", "firewall-left cargo-side"))),
                 nested("spaces", "spaces", "positions", "position", Vehicle.Space.class, Vehicle.Box.class,
-                        "Clear size for a box, one row for each position of seats and lids.", List.of(List.of("behind-seats", "cargo-side", "seats-back"), List.of("behind-seats", "", "seats-forward"))),
+                        "Clear size for a box, one row for each position of seats and lids. Width between the wheel housings where the box stands between them.", List.of(List.of("behind-seats", "cargo-side", "seats-back"), List.of("behind-seats", "", "seats-forward"))),
+                waysIn(),
                 nested("connectors", "connectors", "cavities", "cavity", Vehicle.Connector.class, Vehicle.Cavity.class,
                         "Plugs of the radio, one row for each wire. Family: shape and number of cavities. Speaker returns: one wire for each speaker, or one that "
                                 + "several share. Color as seen, never from memory.",
@@ -95,6 +96,14 @@ public record SurveyTable(String heading, List<String> path, String inner, Strin
         return new SurveyTable("links", List.of("supply", "links"), null, null, "The maker's own thick cables: alternator to battery, engine to body, battery to body.", columns,
                 List.of(List.of("charge-lead", "alternator.output", "start-battery.positive"), List.of("engine-strap", "alternator.case", "body"),
                         List.of("body-strap", "start-battery.negative", "body")));
+    }
+
+    private static SurveyTable waysIn() {
+        List<Column> columns = new ArrayList<>(List.of(new Column("opening", "the smallest opening on the way in", List.of("way-in"), false, true)));
+        columns.addAll(columns(Vehicle.Opening.class, "", List.of(), true));
+        return new SurveyTable("ways in", List.of("spaces"), "", null,
+                "Clear height and width of the smallest opening that a box is carried through on its way into a space named above.", columns,
+                List.of(List.of("behind-seats", "way-in")));
     }
 
     private static SurveyTable tones() {

@@ -13,6 +13,7 @@ public enum Dimension {
     RESISTANCE("ohm", "a resistance", "\"2 ohm\" or \"0.5 mohm\""),
     POWER("W", "a power", "\"95 W\" or \"1.2 kW\""),
     CAPACITANCE("F", "a capacitance", "\"4.7 uF\""),
+    INDUCTANCE("H", "an inductance", "\"0.33 mH\""),
     CHARGE("C", "a battery capacity", "\"70 Ah\""),
     SPEED("m/s", "a speed", "\"17 m/s\""),
     FORCE("N", "a force", "\"1.8 kN\" or \"450 N\""),

@@ -64,6 +64,7 @@ final class Printer {
         STYLES.put(Dimension.RESISTANCE, List.of(style("kohm", "1", 3), style("ohm", "0.1", 3), style("mohm", "0", 3)));
         STYLES.put(Dimension.POWER, List.of(style("W", "1", 3), style("mW", "0", 3)));
         STYLES.put(Dimension.CAPACITANCE, List.of(style("uF", "0", 3)));
+        STYLES.put(Dimension.INDUCTANCE, List.of(style("mH", "0.1", 3), style("uH", "0", 3)));
         STYLES.put(Dimension.CHARGE, List.of(style("Ah", "1", 3), style("mAh", "0", 3)));
         STYLES.put(Dimension.SPEED, List.of(style("m/s", "0", 3)));
         STYLES.put(Dimension.FORCE, List.of(style("kN", "1", 3), style("N", "0", 3)));

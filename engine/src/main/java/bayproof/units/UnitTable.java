@@ -40,7 +40,7 @@ final class UnitTable {
     private static final Map<String, Unit> FOLDED = new HashMap<>();
 
     /** In these, a capital letter changes the meaning (milli or mega, gram or gravity, hour or henry). */
-    private static final Set<String> CASE_MATTERS = Set.of("m", "g", "h", "ma", "mah", "mv", "mw", "mohm", "mohms", "mω", "mhz");
+    private static final Set<String> CASE_MATTERS = Set.of("m", "g", "h", "ma", "mah", "mv", "mw", "mohm", "mohms", "mω", "mhz", "mh");
 
     static {
         add(Dimension.LENGTH, "0.001", "mm", "millimeter", "millimeters", "millimetre", "millimetres");
@@ -86,6 +86,8 @@ final class UnitTable {
         add(Dimension.POWER, "1000", "kW", "kilowatt", "kilowatts");
         add(Dimension.CAPACITANCE, "0.000001", "uF", "\u03bcF", "microfarad", "microfarads");
         add(Dimension.CAPACITANCE, "0.000000001", "nF", "nanofarad", "nanofarads");
+        add(Dimension.INDUCTANCE, "0.001", "mH", "millihenry", "millihenries", "millihenrys");
+        add(Dimension.INDUCTANCE, "0.000001", "uH", "\u03bcH", "microhenry", "microhenries", "microhenrys");
         add(Dimension.CHARGE, "3600", "Ah", "amp-hour", "amp-hours", "amp hour", "amp hours", "ampere hour", "ampere hours");
         add(Dimension.CHARGE, "3.6", "mAh");
         add(Dimension.TORQUE, "1", "N m", "Nm", "N-m", "N·m", "N⋅m");

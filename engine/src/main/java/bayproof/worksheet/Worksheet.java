@@ -1,5 +1,6 @@
 package bayproof.worksheet;
 
+import bayproof.facts.BoxNeighbors;
 import bayproof.facts.FuseStation;
 import bayproof.read.Item;
 import bayproof.read.Job;
@@ -18,11 +19,14 @@ import java.util.stream.Collectors;
  * @param grounds   where the returns meet
  * @param connectors pins of the vehicle's connectors
  * @param speakers  what hangs on the amplifiers
+ * @param bands    what a loud programme gives each speaker
+ * @param boxes    how each enclosure answers to its volume
  * @param sources   what the channels of the factory system give at both volume steps
  * @param hours     hours of the steps
  */
 public record Worksheet(Job job, Clearance clearance, CutList cuts, List<FuseStation> fuses, List<Grounds.Ground> grounds,
-                        List<PinForms.Connector> connectors, List<SpeakerLines.Line> speakers, List<SourceLevel> sources, WorkHours hours) {
+                        List<PinForms.Connector> connectors, List<SpeakerLines.Line> speakers, List<BandPower> bands,
+                        List<BoxNeighbors.Neighbor> boxes, List<SourceLevel> sources, WorkHours hours) {
 
     /** The sheet of a job that was judged. */
     public static Worksheet of(Evaluation evaluation, Clearance clearance) {
@@ -34,7 +38,7 @@ public record Worksheet(Job job, Clearance clearance, CutList cuts, List<FuseSta
                         && joins(run.from().orElse(""), run.to().orElse(""), fuse.post(), fuse.liveSide())))
                 .map(run -> run.id()).collect(Collectors.toSet());
         return new Worksheet(job, clearance, CutList.of(job, first), fuses, Grounds.of(job), PinForms.of(job),
-                SpeakerLines.of(job, evaluation.facts()), SourceLevel.of(job), WorkHours.of(job));
+                SpeakerLines.of(job, evaluation.facts()), BandPower.of(job, evaluation.facts()), BoxNeighbors.of(job), SourceLevel.of(job), WorkHours.of(job));
     }
 
     private static boolean joins(String from, String to, String one, String other) {

@@ -224,7 +224,7 @@ class BenchSheetTest {
         assertEquals(0, reply.status(), reply.err());
         try (Stream<Path> files = Files.list(tables)) {
             List<Path> written = files.sorted().toList();
-            assertEquals(List.of("sheet-cut-list.csv", "sheet-cut-totals.csv", "sheet-first-power.csv", "sheet-fuses.csv", "sheet-grounds.csv", "sheet-hours.csv",
+            assertEquals(List.of("sheet-bands.csv", "sheet-boxes.csv", "sheet-cut-list.csv", "sheet-cut-totals.csv", "sheet-first-power.csv", "sheet-fuses.csv", "sheet-grounds.csv", "sheet-hours.csv",
                     "sheet-pins.csv", "sheet-speakers.csv"), written.stream().map(file -> file.getFileName().toString()).toList(), "and nothing half written");
             for (Path file : written) {
                 // The library that spreadsheets' tables are read with elsewhere: it is not ours.

@@ -46,11 +46,12 @@ class NewVehicleTest {
     void whatWasMeasuredStandsInTheSheet() throws Exception {
         Reply reply = read(filled("(\\| supply.own-load +\\|) {14}", "$1 31 A ", "(\\| firewall-left +\\| engine-bay cabin \\|) {7}", "$1 steel ",
                 "(\\| bay-left +\\| battery-tray firewall-left \\|) {8}", "$1 1.05 m ", "(\\| fuel-line +\\| fuel +\\|) {7}", "$1 engine-bay, cargo ",
-                "(?s)(\\| behind-seats \\| cargo-side \\| seats-back +\\|) {8}\\| {7}\\| {7}\\|", "$1 28 in | 1.1 m | 40 cm |", "(\\| title +\\|) {14}", "$1 van: blue, \"old\" "));
+                "(?s)(\\| behind-seats \\| cargo-side \\| seats-back +\\|) {8}\\| {7}\\| {7}\\|", "$1 28 in | 1.1 m | 40 cm |",
+                "(\\| behind-seats \\| way-in +\\|) {8}\\| {7}\\|", "$1 1.05 m | 31 in |", "(\\| title +\\|) {14}", "$1 van: blue, \"old\" "));
         assertEquals(0, reply.status(), reply.err());
         String sheet = Files.readString(folder.resolve("blue-van.yaml"));
         for (String line : List.of("  own-load: 31 A", "panel: steel", "length: 1.05 m", "zones: [ engine-bay, cargo ]", "seats-back: { height: 28 in, width: 1.1 m, depth: 40 cm, top-depth: unknown }",
-                "title: \"van: blue, \\\"old\\\"\"")) {
+                "way-in: { height: 1.05 m, width: 31 in }", "title: \"van: blue, \\\"old\\\"\"")) {
             assertTrue(sheet.contains(line), line + " in\n" + sheet);
         }
         Reply job = Main.run("new", folder.resolve("job").toString(), "--vehicle-from", folder.resolve("blue-van.yaml").toString());

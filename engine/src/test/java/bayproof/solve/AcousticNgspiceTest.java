@@ -59,10 +59,11 @@ class AcousticNgspiceTest {
     }
 
     private static Enclosure enclosure(AcousticDecks.Box box) {
-        double resonance = Driver.resonanceHertz(box.kilograms(), box.metresPerNewton());
-        double mechanicalQ = 2 * Math.PI * resonance * box.kilograms() / box.losses();
-        Driver driver = new Driver(resonance, mechanicalQ, Driver.electricalQ(box.coilOhms(), resonance, box.kilograms(), box.force()),
-                Driver.volume(Air.ROOM, box.square(), box.metresPerNewton()), box.square(), box.coilOhms())
+        // From what a deck has, mass, compliance and force factor (textbook), to what a data sheet has.
+        double omega = 1 / Math.sqrt(box.kilograms() * box.metresPerNewton());
+        double volume = Air.ROOM.density() * Math.pow(Air.ROOM.speed() * box.square(), 2) * box.metresPerNewton();
+        Driver driver = new Driver(omega / (2 * Math.PI), omega * box.kilograms() / box.losses(), box.coilOhms() * omega * box.kilograms() / Math.pow(box.force(), 2),
+                volume, box.square(), box.coilOhms())
                 .several(box.count(), box.coilOhms() / box.count()).withSeries(box.series());
         return box.ports() == 0 ? new ClosedBox(driver, box.cubic())
                 : new VentedBox(driver, box.cubic(), new Port(box.ports(), Port.roundArea(box.portDiameter()), box.portLength()), box.leakage());

@@ -33,7 +33,7 @@ class PrintTest {
         "14400, TIME, 4 h", "1800, TIME, 30 min", "0.0012, TIME, 1.2 ms", "90, TIME, 90 s", "119.6, TIME, 2 min", "0.036, VOLUME, 36 L",
         "0.00005, VOLUME, 50 mL", "22.68, MASS, 22.7 kg", "0.4, MASS, 400 g", "0.032, AREA, 320 cm2",
         "0.000025, AREA, 25 mm2", "252000, CHARGE, 70 Ah", "8, TORQUE, 8 N m", "0.0000047, CAPACITANCE, 4.7 uF",
-        "-5, LEVEL, -5 dB"})
+        "0.00033, INDUCTANCE, 0.33 mH", "0.00005, INDUCTANCE, 50 uH", "-5, LEVEL, -5 dB"})
     void printsTheTradesForm(double si, Dimension dimension, String printed) {
         assertEquals(printed, Units.print(si, dimension));
     }
@@ -64,7 +64,7 @@ class PrintTest {
             Map.entry(Dimension.MASS, 5000.0), Map.entry(Dimension.TIME, 1e6), Map.entry(Dimension.FREQUENCY, 1e9),
             Map.entry(Dimension.CURRENT, 20000.0), Map.entry(Dimension.VOLTAGE, 400.0), Map.entry(Dimension.RESISTANCE, 1e5),
             Map.entry(Dimension.POWER, 20000.0), Map.entry(Dimension.CHARGE, 5e6), Map.entry(Dimension.TORQUE, 300.0), Map.entry(Dimension.FORCE, 1e5), Map.entry(Dimension.SPEED, 400.0),
-            Map.entry(Dimension.CAPACITANCE, 1e-3), Map.entry(Dimension.LEVEL, 200.0),
+            Map.entry(Dimension.CAPACITANCE, 1e-3), Map.entry(Dimension.INDUCTANCE, 1.0), Map.entry(Dimension.LEVEL, 200.0),
             Map.entry(Dimension.TEMPERATURE, 270.0), Map.entry(Dimension.RATIO, 20.0));
 
     @Provide
@@ -86,7 +86,7 @@ class PrintTest {
             case CHARGE -> 3.6e-3;
             case RATIO -> 1e-5;
             case TORQUE, TEMPERATURE, FREQUENCY, FORCE, LEVEL, SPEED -> 1e-3;
-            case CAPACITANCE -> 1e-9;
+            case CAPACITANCE, INDUCTANCE -> 1e-9;
         };
         assertEquals(quantity.si(), back.si(), 0.00501 * Math.abs(quantity.si()) + smallestStep / 2, printed);
         assertEquals(printed, Units.print(back.si(), back.dimension()), "printing again changes nothing");

@@ -41,6 +41,7 @@ class UnitOracleTest {
                 Map.entry(Dimension.RESISTANCE, OHM),
                 Map.entry(Dimension.POWER, WATT),
                 Map.entry(Dimension.CAPACITANCE, tech.units.indriya.unit.Units.FARAD),
+                Map.entry(Dimension.INDUCTANCE, tech.units.indriya.unit.Units.HENRY),
                 // The oracle knows no decibels; they are kept as they are written.
                 Map.entry(Dimension.LEVEL, tech.units.indriya.AbstractUnit.ONE),
                 Map.entry(Dimension.CHARGE, tech.units.indriya.unit.Units.COULOMB),
@@ -94,6 +95,8 @@ class UnitOracleTest {
         units.put("kW", WATT.prefix(MetricPrefix.KILO));
         units.put("uF", tech.units.indriya.unit.Units.FARAD.prefix(MetricPrefix.MICRO));
         units.put("nF", tech.units.indriya.unit.Units.FARAD.prefix(MetricPrefix.NANO));
+        units.put("mH", tech.units.indriya.unit.Units.HENRY.prefix(MetricPrefix.MILLI));
+        units.put("uH", tech.units.indriya.unit.Units.HENRY.prefix(MetricPrefix.MICRO));
         units.put("dB", tech.units.indriya.AbstractUnit.ONE);
         units.put("Ah", AMPERE.multiply(HOUR));
         units.put("mAh", AMPERE.prefix(MetricPrefix.MILLI).multiply(HOUR));

@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import org.knowm.xchart.VectorGraphicsEncoder;
 import org.knowm.xchart.VectorGraphicsEncoder.VectorGraphicsFormat;
 import org.knowm.xchart.XYChart;
@@ -32,6 +33,7 @@ public final class Plot {
     private static final int HEIGHT = 520;
     private static final int MARK = 8;
     private static final int MARKS_ON_A_LINE = 14;
+    private static final double FEW_DECADES = 1.8;
     private static final Color GRID = new Color(0xCC, 0xCC, 0xCC);
     private static final List<Marker> MARKS = List.of(SeriesMarkers.CIRCLE, SeriesMarkers.SQUARE, SeriesMarkers.TRIANGLE_UP, SeriesMarkers.CROSS,
             SeriesMarkers.DIAMOND);
@@ -62,7 +64,7 @@ public final class Plot {
             whole.setMarker(SeriesMarkers.NONE).setLineColor(Color.BLACK).setLineStyle(line.total() ? THICK : THIN);
             if (!line.total()) {
                 whole.setShowInLegend(false);
-                marks(chart, line, i);
+                marks(chart, curve, i);
             }
         }
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
@@ -74,18 +76,26 @@ public final class Plot {
         return bytes.toString(StandardCharsets.UTF_8);
     }
 
-    /** Every so many points a mark, each line a little later than the one before; every point where there are few. */
-    private static void marks(XYChart chart, Curve.Line line, int number) {
-        int step = Math.max(1, line.x().size() / MARKS_ON_A_LINE);
+    /** Marks at centers of third octaves, each line from the center after the one before; over anything but frequency at every point. */
+    private static void marks(XYChart chart, Curve curve, int number) {
+        Curve.Line line = curve.lines().get(number);
+        List<Integer> at = IntStream.range(0, line.x().size()).filter(i -> !curve.logarithmic() || line.marked().contains(line.x().get(i))).boxed().toList();
+        int step = curve.logarithmic() ? Math.max(1, (int) Math.round((double) at.size() / MARKS_ON_A_LINE)) : 1;
         List<Double> x = new ArrayList<>();
         List<Double> y = new ArrayList<>();
-        for (int at = number * step / MARKS.size(); at < line.x().size(); at += step) {
-            x.add(line.x().get(at));
-            y.add(line.y().get(at));
+        for (int i = number % step; i < at.size(); i += step) {
+            x.add(line.x().get(at.get(i)));
+            y.add(line.y().get(at.get(i)));
         }
         // A name of its own: the line has the plain one.
         XYSeries marks = chart.addSeries(line.name() + " ", x, y);
         marks.setMarker(MARKS.get(number % MARKS.size())).setMarkerColor(Color.BLACK).setLineStyle(SeriesLines.NONE);
+    }
+
+    private static double decades(Curve curve) {
+        double low = curve.lines().stream().flatMap(line -> line.x().stream()).mapToDouble(Double::doubleValue).min().orElse(1);
+        double high = curve.lines().stream().flatMap(line -> line.x().stream()).mapToDouble(Double::doubleValue).max().orElse(1);
+        return Math.log10(high / low);
     }
 
     private static void style(XYStyler styler, Curve curve) {
@@ -105,6 +115,8 @@ public final class Plot {
         styler.setAxisTickLabelsFont(plain);
         styler.setXAxisLogarithmic(curve.logarithmic());
         if (curve.logarithmic()) {
+            // Over many decades the figures between them would run into each other.
+            styler.setXAxisLogarithmicDecadeOnly(decades(curve) > FEW_DECADES);
             styler.setXAxisDecimalPattern("0");
         }
         styler.setXAxisTickMarkSpacingHint(60);

@@ -50,6 +50,7 @@ final class PinPage {
             functions.forEach(name -> mustNot(blocks, PinFunctions.built().get(name)));
         }
         speakers(blocks);
+        blocks.addAll(SoundBlocks.of(sheet));
         return new Page("3 PINS AND SPEAKERS", blocks);
     }
 

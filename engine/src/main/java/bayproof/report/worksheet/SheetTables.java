@@ -1,8 +1,10 @@
 package bayproof.report.worksheet;
 
+import bayproof.facts.BoxNeighbors;
 import bayproof.facts.FuseStation;
 import bayproof.report.Amounts;
 import bayproof.units.Dimension;
+import bayproof.worksheet.BandPower;
 import bayproof.worksheet.CutList;
 import bayproof.worksheet.Grounds;
 import bayproof.worksheet.PinForms;
@@ -18,7 +20,7 @@ final class SheetTables {
 
     static List<Table> of(Worksheet sheet) {
         return List.of(cuts(sheet.cuts()), totals(sheet.cuts()), fuses(sheet.fuses()), grounds(sheet.grounds()), pins(sheet),
-                speakers(sheet.speakers()), hours(sheet.hours()));
+                speakers(sheet.speakers()), bands(sheet.bands()), boxes(sheet.boxes()), hours(sheet.hours()));
     }
 
     private static Table cuts(CutList cuts) {
@@ -77,6 +79,20 @@ final class SheetTables {
         speakers.forEach(line -> table.row(line.output(), line.net(), line.loadOhms(), line.minimumOhms(), line.ratedWatts(), line.ratedOhms(),
                 line.meter() == null ? null : line.meter().lowOhms(), line.meter() == null ? null : line.meter().highOhms(),
                 line.gain() == null ? null : line.gain().targetVolts(), line.gain() == null ? null : line.gain().toneHertz(), line.gain() == null ? null : line.gain().level()));
+        return table;
+    }
+
+    private static Table bands(List<BandPower> bands) {
+        Table table = new Table("bands").text("output", "speaker").number("from", Dimension.FREQUENCY).number("to", Dimension.FREQUENCY).number("of-the-programme", Dimension.RATIO)
+                .number("loud-programme", Dimension.POWER).number("rated", Dimension.POWER);
+        bands.forEach(band -> table.row(band.output(), band.speaker(), band.fromHertz(), band.toHertz(), band.programmeShare(), band.watts(), band.ratedWatts()));
+        return table;
+    }
+
+    private static Table boxes(List<BoxNeighbors.Neighbor> boxes) {
+        Table table = new Table("boxes").text("box").number("share", Dimension.RATIO).number("volume", Dimension.VOLUME).number("corner", Dimension.FREQUENCY)
+                .number("peak", Dimension.LEVEL).number("total-q", Dimension.RATIO).number("tuning", Dimension.FREQUENCY);
+        boxes.forEach(one -> table.row(one.box(), one.share(), one.cubicMetres(), one.cornerHertz(), one.peakDecibels(), one.totalQ(), one.tuningHertz()));
         return table;
     }
 

@@ -31,12 +31,14 @@ public record ClosedBox(Driver driver, double netCubicMetres) implements Enclosu
     }
 
     /** Where it has fallen 3 dB: fc sqrt(x + sqrt(x^2 + 1)), x = 1/(2 Qtc^2) - 1. */
+    @Override
     public double cornerHertz() {
         double x = 1 / (2 * totalQ() * totalQ()) - 1;
         return resonanceHertz() * Math.sqrt(x + Math.sqrt(x * x + 1));
     }
 
     /** Height of the peak above the level far up: 20 log10(Qtc^2/sqrt(Qtc^2 - 1/4)); 0 up to a Q of 0.7071. */
+    @Override
     public double peakDecibels() {
         double square = totalQ() * totalQ();
         return totalQ() <= FLAT ? 0 : 20 * Math.log10(square / Math.sqrt(square - 0.25));

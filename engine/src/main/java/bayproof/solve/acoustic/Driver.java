@@ -22,26 +22,6 @@ public record Driver(double resonanceHertz, double mechanicalQ, double electrica
         }
     }
 
-    /** Resonance of a mass on a compliance: 1/(2 pi sqrt(M C)) (textbook). */
-    public static double resonanceHertz(double kilograms, double metresPerNewton) {
-        return 1 / (2 * Math.PI * Math.sqrt(kilograms * metresPerNewton));
-    }
-
-    /** Vas = rho c^2 Sd^2 Cms (lecture notes 34870, lesson 7). */
-    public static double volume(Air air, double coneSquareMetres, double metresPerNewton) {
-        return air.density() * air.speed() * air.speed() * coneSquareMetres * coneSquareMetres * metresPerNewton;
-    }
-
-    /** Qes = Re ws Mms/(Bl)^2 (lecture notes 34870, lesson 7). */
-    public static double electricalQ(double directOhms, double resonanceHertz, double kilograms, double forceFactor) {
-        return directOhms * 2 * Math.PI * resonanceHertz * kilograms / (forceFactor * forceFactor);
-    }
-
-    /** Efficiency into half space: rho (Bl)^2 Sd^2/(2 pi c Re Mms^2) (lecture notes 34870, lesson 7). */
-    public static double efficiency(Air air, double forceFactor, double coneSquareMetres, double directOhms, double kilograms) {
-        return air.density() * Math.pow(forceFactor * coneSquareMetres / kilograms, 2) / (2 * Math.PI * air.speed() * directOhms);
-    }
-
     /** 1/Qts = 1/Qms + 1/Qes. */
     public double totalQ() {
         return mechanicalQ * electricalQ / (mechanicalQ + electricalQ);
@@ -63,10 +43,17 @@ public record Driver(double resonanceHertz, double mechanicalQ, double electrica
                 directOhms + ohms);
     }
 
+    /** Share of the electrical power that comes out as sound into half space: rho (Bl)^2 Sd^2/(2 pi c Re Mms^2) (lecture notes 34870, lesson 7). */
+    public double efficiency() {
+        return Air.ROOM.density() * Math.pow(forceFactor() * coneSquareMetres / massKilograms(), 2) / (2 * Math.PI * Air.ROOM.speed() * directOhms);
+    }
+
+    /** Vas = rho c^2 Sd^2 Cms (lecture notes 34870, lesson 7), turned round. */
     double complianceMetresPerNewton() {
         return volumeCubicMetres / (Air.ROOM.density() * Math.pow(Air.ROOM.speed() * coneSquareMetres, 2));
     }
 
+    /** Moving mass of the resonance fs = 1/(2 pi sqrt(M C)) (textbook). */
     double massKilograms() {
         return 1 / (Math.pow(2 * Math.PI * resonanceHertz, 2) * complianceMetresPerNewton());
     }
@@ -75,6 +62,7 @@ public record Driver(double resonanceHertz, double mechanicalQ, double electrica
         return 2 * Math.PI * resonanceHertz * massKilograms() / mechanicalQ;
     }
 
+    /** Qes = Re ws Mms/(Bl)^2 (lecture notes 34870, lesson 7), turned round. */
     double forceFactor() {
         return Math.sqrt(2 * Math.PI * resonanceHertz * massKilograms() * directOhms / electricalQ);
     }

@@ -16,6 +16,12 @@ public sealed interface Enclosure permits ClosedBox, VentedBox {
     /** Acoustic impedance that the box is to the back of the cone. */
     Phasor airImpedance(double hertz);
 
+    /** Where its response has fallen 3 dB below the level far up, Hz. */
+    double cornerHertz();
+
+    /** Height of the peak of its response above the level far up, dB; 0 where it has none. */
+    double peakDecibels();
+
     /** Velocity of the cone for 1 V at the driver and what is in series with it. */
     private Phasor velocity(double hertz) {
         Driver driver = driver();

@@ -83,7 +83,11 @@ public record OuterShape(Form form, double heightMetres, double widthMetres, dou
                 double slope = (depthMetres - topMetres) / heightMetres;
                 yield ((depthMetres + topMetres) / 2 - wallMetres * (1 + Math.sqrt(1 + slope * slope))) * height;
             }
-            case L -> (depthMetres - 2 * wallMetres) * (stepMetres - 2 * wallMetres) + (topMetres - 2 * wallMetres) * (heightMetres - stepMetres);
+            case L -> {
+                // The wall at the step belongs to the deeper of the two blocks, whichever that is.
+                double foot = topMetres > depthMetres ? stepMetres : stepMetres - 2 * wallMetres;
+                yield (depthMetres - 2 * wallMetres) * foot + (topMetres - 2 * wallMetres) * (height - foot);
+            }
         };
         return Math.max(0, area) * Math.max(0, width) * (form == Form.PAIR ? 2 : 1);
     }

@@ -1,5 +1,7 @@
 package bayproof.solve.acoustic;
 
+import java.util.function.DoubleUnaryOperator;
+
 /**
  * How the power of a programme is spread over the bands: IEC 60268-1:1985 table II, levels of simulated programme in third octaves.
  * Modern music with much bass has more below 100 Hz (common practice, no source).
@@ -11,11 +13,6 @@ public final class ProgrammePower {
     private ProgrammePower() {
     }
 
-    /** All bands together against one band at 0 dB, decibels. */
-    public static double sumDecibels() {
-        return 10 * Math.log10(between(0, Double.POSITIVE_INFINITY));
-    }
-
     /**
      * Share of the power between two frequencies. Within a band the power is spread evenly over the logarithm of the frequency.
      *
@@ -24,6 +21,24 @@ public final class ProgrammePower {
      */
     public static double share(double lowHertz, double highHertz) {
         return between(lowHertz, highHertz) / between(0, Double.POSITIVE_INFINITY);
+    }
+
+    /**
+     * The programme's power as something that changes with the frequency lets it through, one figure for each third octave at its exact
+     * center.
+     *
+     * @param factor what becomes of one watt at a frequency
+     * @return what becomes of one watt of the whole programme
+     */
+    public static double through(DoubleUnaryOperator factor) {
+        double sum = 0;
+        double all = 0;
+        for (int i = 0; i < LEVELS.length; i++) {
+            double power = Math.pow(10, LEVELS[i] / 10);
+            sum += power * factor.applyAsDouble(ThirdOctaves.exactHertz(i));
+            all += power;
+        }
+        return sum / all;
     }
 
     private static double between(double lowHertz, double highHertz) {

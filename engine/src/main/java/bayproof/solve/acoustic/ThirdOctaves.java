@@ -13,18 +13,18 @@ public final class ThirdOctaves {
     private ThirdOctaves() {
     }
 
-    /** Exact center of a nominal one: 1000 x 10^(n/10). */
-    public static double exactHertz(int index) {
+    /** Exact center of a nominal one: 1000 x 10^(n/10); between two of them with a part of an index. */
+    public static double exactHertz(double index) {
         return 1000 * Math.pow(10, (index - OF_1_KHZ) / 10.0);
+    }
+
+    /** Index of the band whose center lies nearest to a frequency; below 0 and above the last where the series goes on. */
+    public static int nearest(double hertz) {
+        return (int) Math.round(10 * Math.log10(hertz / 1000)) + OF_1_KHZ;
     }
 
     /** Lower edge of a band: its exact center times 10^(-1/20). */
     public static double lowerEdgeHertz(int index) {
         return exactHertz(index) * Math.pow(10, -0.05);
-    }
-
-    /** The width of a band as octaves: log2 of 10^(1/10), a hair less than a third. */
-    public static double octaves() {
-        return Math.log(Math.pow(10, 0.1)) / Math.log(2);
     }
 }

@@ -9,6 +9,12 @@ package bayproof.solve.acoustic;
  * @param leakageQ       Q of the leaks at the tuning, QL; 5 to 20, 7 is usual
  */
 public record VentedBox(Driver driver, double netCubicMetres, Port port, double leakageQ) implements Enclosure {
+    /** Half of the power, in decibels. */
+    private static final double HALF_POWER = 10 * Math.log10(0.5);
+    /** A response that is looked for is looked for up to so many times the tuning, in steps of a hundredth of an octave. */
+    private static final double FAR_UP = 20;
+    private static final double STEP = Math.pow(2, 0.01);
+    private static final int HALVINGS = 40;
 
     /** @throws IllegalArgumentException if no air is left or the losses cannot be */
     public VentedBox {
@@ -20,11 +26,6 @@ public record VentedBox(Driver driver, double netCubicMetres, Port port, double 
     /** Tuning of box and port. */
     public double tuningHertz() {
         return port.tuningHertz(Air.ROOM, netCubicMetres);
-    }
-
-    /** Q of the driver at the tuning for a maximally flat response of fourth order: 1/(2.6131 - 1/QL), tuned to its resonance. */
-    public static double flatTotalQ(double leakageQ) {
-        return 1 / (2.6131 - 1 / leakageQ);
     }
 
     /** Admittances of air, leak and port side by side. */
@@ -41,6 +42,34 @@ public record VentedBox(Driver driver, double netCubicMetres, Port port, double 
         Phasor pressure = pressure(hertz).times(volts);
         double flow = pressure.magnitude() / (2 * Math.PI * hertz * port.mass(Air.ROOM));
         return flow * Math.sqrt(2) / port.allSquareMetres();
+    }
+
+    @Override
+    public double cornerHertz() {
+        double high = FAR_UP * tuningHertz();
+        while (responseDecibels(high) > HALF_POWER) {
+            high /= STEP;
+        }
+        double low = high;
+        high *= STEP;
+        for (int i = 0; i < HALVINGS; i++) {
+            double middle = Math.sqrt(low * high);
+            if (responseDecibels(middle) > HALF_POWER) {
+                high = middle;
+            } else {
+                low = middle;
+            }
+        }
+        return Math.sqrt(low * high);
+    }
+
+    @Override
+    public double peakDecibels() {
+        double peak = 0;
+        for (double hertz = tuningHertz() / FAR_UP; hertz < FAR_UP * tuningHertz(); hertz *= STEP) {
+            peak = Math.max(peak, responseDecibels(hertz));
+        }
+        return peak;
     }
 
     @Override

@@ -49,4 +49,28 @@ public final class SpeakerLoads {
     public static double cornerFarads(double ohms, double hertz) {
         return 1 / (2 * Math.PI * ohms * hertz);
     }
+
+    /** Coil before a speaker for a corner of first order: L = R/(2 pi f) (textbook; lecture notes 34870, lesson 9). */
+    public static double cornerHenries(double ohms, double hertz) {
+        return ohms / (2 * Math.PI * hertz);
+    }
+
+    /**
+     * Two resistors before a speaker that make it quieter and leave the load as it is: k = 10^(level/20), R1 = (1 - k) R in series, R2 =
+     * k R/(1 - k) across the speaker (textbook; lecture notes 34870, lesson 9).
+     *
+     * @param seriesOhms resistor in series
+     * @param acrossOhms resistor across the speaker
+     */
+    public record Pad(double seriesOhms, double acrossOhms) {
+        /**
+         * The pad for a fall.
+         *
+         * @param decibels the fall, above 0
+         */
+        public static Pad of(double ohms, double decibels) {
+            double left = Math.pow(10, -decibels / 20);
+            return new Pad((1 - left) * ohms, left * ohms / (1 - left));
+        }
+    }
 }

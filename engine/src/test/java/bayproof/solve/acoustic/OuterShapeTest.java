@@ -72,6 +72,42 @@ class OuterShapeTest {
         assertTrue(seat.gap(l, Stand.TURNED, Direction.DEPTH) < 0);
     }
 
+    /** An L of two blocks, one on the other, fits where both blocks fit: each corner of each before the sloped back and below the top. */
+    @Property
+    void anLIsItsTwoBlocks(@ForAll @DoubleRange(min = 0.2, max = 0.6) double height, @ForAll @DoubleRange(min = 0.2, max = 0.6) double foot,
+            @ForAll @DoubleRange(min = 0.1, max = 0.6) double top, @ForAll @DoubleRange(min = 0.05, max = 0.15) double step, @ForAll @DoubleRange(min = 0.15, max = 0.45) double back,
+            @ForAll Stand stand) {
+        OuterShape l = new OuterShape(Form.L, height, 0.8, foot, top, step, 0);
+        Hollow hollow = new Hollow(0.55, 0.9, 0.45, back);
+        double deepest = Math.max(foot, top);
+        // Front, back, floor and top of each block as drawn.
+        double[][] blocks = {{0, foot, 0, step}, {0, top, step, height}};
+        boolean fits = true;
+        for (double[] block : blocks) {
+            double[] turned = switch (stand) {
+                case AS_DRAWN -> block;
+                case TURNED -> new double[] {deepest - block[1], deepest - block[0], block[2], block[3]};
+                case UPSIDE_DOWN -> new double[] {block[0], block[1], height - block[3], height - block[2]};
+                case ON_ITS_BACK -> new double[] {block[2], block[3], deepest - block[1], deepest - block[0]};
+                case ON_ITS_SIDE -> new double[] {0, deepest, 0, 0.8};
+            };
+            boolean front = turned[0] >= 0;
+            // A straight back comes nearest at one end of a block's height.
+            double free = 0.45 - (0.45 - back) / 0.55 * (back < 0.45 ? turned[3] : turned[2]);
+            fits &= front && turned[1] <= free && turned[3] <= 0.55;
+        }
+        fits &= (stand == Stand.ON_ITS_SIDE ? height : 0.8) <= 0.9;
+        assertEquals(fits, hollow.fit(l, stand).gapMetres() >= 0);
+    }
+
+    /** The wall at the step of an L belongs to the deeper block: upside down it holds as much. */
+    @Test
+    void anLHoldsTheSameUpsideDown() {
+        OuterShape l = new OuterShape(Form.L, 0.4, 1.04, 0.5, 0.2, 0.15, 0);
+        OuterShape turned = new OuterShape(Form.L, 0.4, 1.04, 0.2, 0.5, 0.25, 0);
+        assertEquals(l.innerCubicMetres(0.018), turned.innerCubicMetres(0.018), 1e-12);
+    }
+
     @Test
     void aPairNeedsTheWidthOfBothAndPassesOneByOne() {
         OuterShape pair = new OuterShape(Form.PAIR, 0.3, 0.4, 0.3, 0.3, 0, 0.1);

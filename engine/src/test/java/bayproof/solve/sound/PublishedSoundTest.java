@@ -224,6 +224,19 @@ class PublishedSoundTest {
         return new Exposure(level, hours * 3600);
     }
 
+    // parts before a speaker
+
+    /** Lecture notes 34870, lesson 9, slide 10: first order into 6 ohm at 3 kHz, 0.32 mH. The same notes: 6 ohm made 3 dB quieter, 1.75 and 14.5 ohm. */
+    @Test
+    void coilsAndPads() {
+        printed(0.32, 0.005, SpeakerLoads.cornerHenries(6, 3000) * 1000);
+        SpeakerLoads.Pad pad = SpeakerLoads.Pad.of(6, 3);
+        printed(1.75, 0.005, pad.seriesOhms());
+        printed(14.5, 0.05, pad.acrossOhms());
+        // The load stays: both in a row, the speaker beside the second (textbook).
+        assertEquals(6, pad.seriesOhms() + 1 / (1 / pad.acrossOhms() + 1.0 / 6), 1e-12);
+    }
+
     // published answers that are wrong
 
     /** Lecture notes 34870, lesson 9, a slide prints 10.06 uF for 5 ohm at 3 kHz; the notes' own correction is 10.61 uF. */
