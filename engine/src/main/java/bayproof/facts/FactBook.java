@@ -22,6 +22,9 @@ public record FactBook(List<Fact> facts, Numbers numbers) {
         SolvedNetworks networks = new SolvedNetworks(model, amplifiers);
         new NetworkFacts(model, amplifiers, networks).collect(facts::add);
         new CurrentFacts(model, networks).collect(facts::add);
+        new SourceFacts(model).collect(facts::add);
+        new FeedSourceFacts(model, amplifiers).collect(facts::add);
+        new FuseDutyFacts(model).collect(facts::add);
         new HolderFacts(model).collect(facts::add);
         new OwnFuseFacts(model).collect(facts::add);
         new ConductorFacts(model).collect(facts::add);

@@ -14,7 +14,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Consumer;
 
-/** Facts about what the planned runs keep away from: fuel, brake, exhaust, moving parts and the way of airbags. */
+/** Facts about what the planned runs keep away from: fuel, brake, exhaust, moving parts, the way of airbags and high voltage. */
 final class KeepOutFacts {
     private final Model model;
 
@@ -44,6 +44,9 @@ final class KeepOutFacts {
         Shown<Double> closest = null;
         List<Need> needs = new ArrayList<>();
         for (Vehicle.KeepOut keepOut : model.job.vehicle().keepOuts().values()) {
+            if (Kleene.is(keepOut.fitted(), false)) {
+                continue;
+            }
             Shown<Double> distance = distance(run, keepOut);
             Shown<Boolean> here = Kleene.and(keepOut.kind().map(kind.word()::equals),
                     distance.isGiven() ? Shown.of(true) : zones.with(zonesOf(keepOut), KeepOutFacts::meet));
@@ -69,8 +72,7 @@ final class KeepOutFacts {
 
     /** A thing that is fitted lies in at least one zone. */
     private static Shown<List<String>> zonesOf(Vehicle.KeepOut keepOut) {
-        return Kleene.is(keepOut.fitted(), false) ? Shown.of(List.of())
-                : keepOut.zones().then(zones -> zones.isEmpty() ? Shown.missing(new Need(keepOut.path() + ".zones",
+        return keepOut.zones().then(zones -> zones.isEmpty() ? Shown.missing(new Need(keepOut.path() + ".zones",
                 "the zones in which " + keepOut.id() + " lies, or fitted: false", keepOut.zones().atOr(keepOut.at()))) : keepOut.zones());
     }
 

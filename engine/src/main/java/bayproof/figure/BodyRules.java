@@ -54,6 +54,7 @@ final class BodyRules {
     private static List<RuleFigure> routing() {
         return List.of(keepOut("clear-of-exhaust", KeepOutKind.EXHAUST, "the nearest exhaust part"), keepOut("clear-of-fuel", KeepOutKind.FUEL, "the nearest fuel part"),
                 keepOut("clear-of-moving-parts", KeepOutKind.MOVING, "the nearest moving part"),
+                keepOut("clear-of-high-voltage", KeepOutKind.HIGH_VOLTAGE, "the nearest high-voltage cable or part"),
                 keepOut("clear-of-restraint-paths", KeepOutKind.RESTRAINT_PATH, "the nearest airbag and the way it opens"),
                 new RuleFigure("clear-of-brake", List.of(quantity("distance", Dimension.LENGTH, "clear distance to the nearest brake line"),
                         yesNo("moves", "whether an end of the run sits on the engine")), "distance=20 mm moves=no", given -> Asked.of(

@@ -14,15 +14,19 @@ import bayproof.solve.Sums;
 import bayproof.units.Dimension;
 import bayproof.vocabulary.BodyStrap;
 import bayproof.vocabulary.ChargeSource;
+import bayproof.vocabulary.FeedOutput;
 import bayproof.vocabulary.FittedBattery;
 import bayproof.vocabulary.LoadedRun;
 import bayproof.vocabulary.ParkedBattery;
+import bayproof.vocabulary.PlacedBattery;
 import bayproof.vocabulary.PoweredItem;
 import bayproof.vocabulary.ReturnPath;
 import bayproof.vocabulary.Shown;
 import bayproof.vocabulary.SignalReturn;
 import bayproof.vocabulary.SourceKind;
 import bayproof.vocabulary.StartingItem;
+import bayproof.vocabulary.UsedSource;
+import bayproof.vocabulary.VoltsAtItem;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -39,6 +43,7 @@ final class SupplyRules {
         List<RuleFigure> all = new ArrayList<>(conductors());
         all.addAll(batteries());
         all.addAll(drops());
+        all.addAll(places());
         return all;
     }
 
@@ -124,6 +129,39 @@ final class SupplyRules {
     private static double allowed(Given given) {
         Limit usual = given.named("standby-usual");
         return given.has("allowed") ? given.number("allowed") : usual.low();
+    }
+
+    // sources and batteries in their place
+
+    private static List<RuleFigure> places() {
+        Input volts = quantity("volts", Dimension.VOLTAGE, "highest volts that the source gives");
+        return List.of(
+                new RuleFigure("no-source-above-sixty-volts", List.of(volts), "volts=14.8 V", given -> Asked.of(new UsedSource(SUBJECT, AT, YES, given.shown("volts")))),
+                new RuleFigure("stands-the-highest-volts", List.of(volts, quantity("made-for", Dimension.VOLTAGE, "highest supply volts it is made for")),
+                        "volts=14.8 V made-for=16 V", given -> Asked.of(new VoltsAtItem(SUBJECT, AT,
+                                Shown.of(Math.max(given.number("volts"), given.limit("highest-supply-volts"))), given.shown("made-for")))),
+                new RuleFigure("battery-not-charged-too-hot", List.of(quantity("zone", Dimension.TEMPERATURE, "highest temperature of the zone"),
+                        quantity("most", Dimension.TEMPERATURE, "highest temperature at which it may be charged")), "zone=40 °C most=50 °C", given -> Asked.of(
+                        placed(given.shown("zone"), given.shown("most"), ZERO, ZERO, ZERO))),
+                new RuleFigure("battery-not-used-too-cold", List.of(quantity("coldest", Dimension.TEMPERATURE, "lowest temperature the vehicle is used in"),
+                        quantity("least", Dimension.TEMPERATURE, "lowest temperature at which it may be drained")), "coldest=-15 °C least=-20 °C", given -> Asked.of(
+                        placed(ZERO, ZERO, given.shown("coldest"), given.shown("least"), ZERO))),
+                new RuleFigure("battery-held-down", List.of(quantity("holds", Dimension.FORCE, "force that all its fasteners hold together"),
+                        quantity("mass", Dimension.MASS, "mass of the battery")), "holds=400 N mass=28 kg", given -> new Asked(
+                        placed(ZERO, ZERO, ZERO, ZERO, Shown.of(Sums.share(given.number("holds"), holdDown(given)))),
+                        print(given.number("holds"), Dimension.FORCE) + " / " + print(holdDown(given), Dimension.FORCE))),
+                new RuleFigure("accessory-terminal-carries-load", List.of(quantities("draws", Dimension.CURRENT, "draw of each thing that hangs on it, at full sine"),
+                        quantity("most", Dimension.CURRENT, "current that the vehicle maker gives it")), "draws=5 A, 1.7 A most=10 A", given -> new Asked(
+                        new FeedOutput(SUBJECT, AT, YES, Shown.of(given.sum("draws")), given.shown("most")), "added up")));
+    }
+
+    /** Force that a hold-down has to stand. */
+    private static double holdDown(Given given) {
+        return Sums.holdDownNewtons(given.number("mass"), given.limit("battery-hold-force"), given.limit("battery-hold-weights"));
+    }
+
+    private static PlacedBattery placed(Shown<Double> hottest, Shown<Double> mostCharge, Shown<Double> coldest, Shown<Double> leastUse, Shown<Double> held) {
+        return new PlacedBattery(SUBJECT, AT, YES, NOTHING, YES, hottest, mostCharge, coldest, leastUse, held, null);
     }
 
     private static FittedBattery battery(Shown<Double> highest, Shown<Double> lowest, Shown<Double> most, Shown<Double> least) {
