@@ -25,6 +25,8 @@ public record FactBook(List<Fact> facts, Numbers numbers) {
         new SourceFacts(model).collect(facts::add);
         new FeedSourceFacts(model, amplifiers).collect(facts::add);
         new FuseDutyFacts(model).collect(facts::add);
+        new FusePathFacts(model).collect(facts::add);
+        new CableFacts(model).collect(facts::add);
         new HolderFacts(model).collect(facts::add);
         new OwnFuseFacts(model).collect(facts::add);
         new ConductorFacts(model).collect(facts::add);

@@ -8,6 +8,7 @@ import bayproof.units.Dimension;
 import bayproof.vocabulary.CooledItem;
 import bayproof.vocabulary.CrashLoad;
 import bayproof.vocabulary.Fact;
+import bayproof.vocabulary.HungItem;
 import bayproof.vocabulary.Knob;
 import bayproof.vocabulary.MountedItem;
 import bayproof.vocabulary.Need;
@@ -38,6 +39,7 @@ final class MountFacts {
             }
             facts.accept(mounted(item, fitting));
             facts.accept(crash(item, fitting));
+            facts.accept(new HungItem(item.path(), item.at(), fitting.mount().fastener().map(model.limit("thread-cutters").words()::contains), fitting.mount().sits()));
             if (item instanceof Item.Powered || item instanceof Item.Converter) {
                 facts.accept(new CooledItem(item.path(), item.at(), fitting.clearanceMetres(),
                         fitting.neededClearanceMetres().isGiven(), fitting.neededClearanceMetres()));

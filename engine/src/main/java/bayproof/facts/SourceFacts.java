@@ -9,7 +9,7 @@ import bayproof.vocabulary.Fact;
 import bayproof.vocabulary.Need;
 import bayproof.vocabulary.PlacedBattery;
 import bayproof.vocabulary.Shown;
-import bayproof.vocabulary.StandbyBaseline;
+import bayproof.vocabulary.StandbyBefore;
 import bayproof.vocabulary.UsedSource;
 import java.util.function.Consumer;
 
@@ -33,7 +33,7 @@ final class SourceFacts {
                 facts.accept(placed(battery, used));
             }
         }
-        facts.accept(baseline());
+        facts.accept(before());
     }
 
     private PlacedBattery placed(Item.Battery battery, Shown<Boolean> used) {
@@ -54,7 +54,7 @@ final class SourceFacts {
         });
     }
 
-    private StandbyBaseline baseline() {
+    private StandbyBefore before() {
         String path = "supply.standby-before";
         boolean adds = model.job.items().values().stream().anyMatch(item -> item instanceof Item.Powered || item instanceof Item.Converter);
         Taken taken = model.job.taken().get(path);
@@ -62,7 +62,7 @@ final class SourceFacts {
         Need who = new Need("readings", "a reading of " + path + ": who measured it, when and with what", model.job.planAt());
         Shown<Boolean> first = taken == null ? Shown.missing(who) : last == null ? Shown.of(true)
                 : taken.when().with(last.when(), (before, after) -> before.compareTo(after) < 0);
-        return new StandbyBaseline(path, taken == null ? model.job.planAt() : taken.at(), Shown.of(adds),
+        return new StandbyBefore(path, taken == null ? model.job.planAt() : taken.at(), Shown.of(adds),
                 taken == null ? Shown.missing(who) : taken.word(), first);
     }
 }

@@ -19,6 +19,7 @@ import bayproof.vocabulary.EnclosureFit;
 import bayproof.vocabulary.HingeCrossing;
 import bayproof.vocabulary.JoinedBus;
 import bayproof.vocabulary.KeepOutKind;
+import bayproof.vocabulary.KeptClear;
 import bayproof.vocabulary.LaidRun;
 import bayproof.vocabulary.MountedItem;
 import bayproof.vocabulary.NearKeepOut;
@@ -59,6 +60,10 @@ final class BodyRules {
                 new RuleFigure("clear-of-brake", List.of(quantity("distance", Dimension.LENGTH, "clear distance to the nearest brake line"),
                         yesNo("moves", "whether an end of the run sits on the engine")), "distance=20 mm moves=no", given -> Asked.of(
                         new NearKeepOut(SUBJECT, AT, KeepOutKind.BRAKE, YES, given.shownYes("moves"), given.shown("distance"), YES))),
+                new RuleFigure("nothing-mounted-in-restraint-path", List.of(quantity("distance", Dimension.LENGTH, "clear distance to the nearest airbag and the way it opens")),
+                        "distance=40 mm", given -> Asked.of(new KeptClear(SUBJECT, AT, KeptClear.ITEM, KeepOutKind.RESTRAINT_PATH, YES, given.shown("distance"), YES))),
+                new RuleFigure("ground-clear-of-fuel", List.of(quantity("distance", Dimension.LENGTH, "clear distance from the screw to the nearest fuel part")),
+                        "distance=100 mm", given -> Asked.of(new KeptClear(SUBJECT, AT, KeptClear.GROUND, KeepOutKind.FUEL, YES, given.shown("distance"), YES))),
                 new RuleFigure("bend-kept", List.of(quantity("radius", Dimension.LENGTH, "inner radius of the tightest bend"), quantity("diameter", Dimension.LENGTH,
                         "outer diameter of the cable")), "radius=30 mm diameter=11 mm", given -> new Asked(new LaidRun(SUBJECT, AT, YES, NOTHING, ZERO,
                         Shown.of(Sums.share(given.number("radius"), given.number("diameter"))), NOTHING, null, null), print(given.number("radius"), Dimension.LENGTH) + " / "
@@ -124,7 +129,7 @@ final class BodyRules {
     }
 
     private static JoinedBus bus(Shown<Double> stub, Shown<Double> ohms) {
-        return new JoinedBus(SUBJECT, AT, Shown.of("item"), Shown.of("high-speed"), YES, stub, ohms, null);
+        return new JoinedBus(SUBJECT, AT, Shown.of("item"), Shown.of("high-speed"), NOTHING, YES, stub, ohms, null);
     }
 
     // work

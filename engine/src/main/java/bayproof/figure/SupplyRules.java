@@ -3,6 +3,7 @@ package bayproof.figure;
 import static bayproof.figure.Input.quantities;
 import static bayproof.figure.Input.quantity;
 import static bayproof.figure.Input.size;
+import static bayproof.figure.Input.yesNo;
 import static bayproof.figure.RuleFigure.AT;
 import static bayproof.figure.RuleFigure.SUBJECT;
 import static bayproof.units.Units.print;
@@ -19,12 +20,14 @@ import bayproof.vocabulary.FittedBattery;
 import bayproof.vocabulary.LoadedRun;
 import bayproof.vocabulary.ParkedBattery;
 import bayproof.vocabulary.PlacedBattery;
+import bayproof.vocabulary.PowerCable;
 import bayproof.vocabulary.PoweredItem;
 import bayproof.vocabulary.ReturnPath;
 import bayproof.vocabulary.Shown;
 import bayproof.vocabulary.SignalReturn;
 import bayproof.vocabulary.SourceKind;
 import bayproof.vocabulary.StartingItem;
+import bayproof.vocabulary.StrapBesideFeed;
 import bayproof.vocabulary.UsedSource;
 import bayproof.vocabulary.VoltsAtItem;
 import java.util.ArrayList;
@@ -59,6 +62,15 @@ final class SupplyRules {
                 new RuleFigure("return-as-large-as-feed", List.of(size("return", "size of the return"), size("feed", "size of the feed")),
                         "return=8 AWG feed=4 AWG", given -> new Asked(new ReturnPath(SUBJECT, AT, Shown.of(Sums.share(area(given.word("return")), area(given.word("feed")))), null),
                                 given.word("return") + " / " + given.word("feed") + ", by area")),
+                new RuleFigure("insulation-fits-the-heat", List.of(quantity("insulation", Dimension.TEMPERATURE, "temperature class of the insulation"),
+                        quantity("zone", Dimension.TEMPERATURE, "hottest zone it passes")), "insulation=105 °C zone=50 °C", given -> Asked.of(
+                        new PowerCable(SUBJECT, AT, given.shown("insulation"), given.shown("zone"), YES, YES, ZERO, YES, YES, null))),
+                new RuleFigure("wire-not-too-thin", List.of(size("size", "size of the conductor"), yesNo("sheathed", "whether all of it lies in a closed tube or enclosure")),
+                        "size=18 AWG sheathed=no", given -> new Asked(new PowerCable(SUBJECT, AT, ZERO, ZERO, YES, given.shownYes("sheathed"),
+                                Shown.of(area(given.word("size"))), YES, YES, null), given.word("size") + ", by area")),
+                new RuleFigure("body-strap-as-large-as-feed", List.of(size("strap", "size of the strap"), size("feed", "size of the largest feed")), "strap=25 mm2 feed=4 AWG",
+                        given -> new Asked(new StrapBesideFeed(SUBJECT, AT, YES, Shown.of(Sums.share(area(given.word("strap")), area(given.word("feed")))),
+                                Shown.of(area(given.word("strap")))), given.word("strap") + " / " + given.word("feed") + ", by area")),
                 new RuleFigure("one-signal-ground", List.of(quantity("volts", Dimension.VOLTAGE, "volts between the item's ground point and the signal ground")),
                         "volts=30 mV", given -> Asked.of(new SignalReturn(SUBJECT, AT, given.shown("volts")))));
     }

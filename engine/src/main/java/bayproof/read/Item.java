@@ -244,6 +244,8 @@ public sealed interface Item permits Item.Battery, Item.Alternator, Item.Fuse, I
                        @Field(key = "shares", says = "what else the fastener holds; nothing is none", words = {"none", "belt", "restraint",
                            "seat", "steering", "brake", "fuel"}) Shown<String> shares,
                        @Field(key = "sealed", says = "whether the joint is sealed against water", words = {"yes", "no"}) Shown<String> sealed,
+                       @Field(key = "near", says = "clear distance from the ground screw to this keep-out", in = Dimension.LENGTH, zero = true)
+                       Map<String, Shown<Double>> near,
                        @Inline Seen seen, @Inline Studs studs) implements Item {
         @Override
         public List<String> terminals() {

@@ -37,6 +37,7 @@ public record Plan(@Field(key = "job", says = "the job") Head job,
                    @Field(key = "heat-soak", says = "the heat soak of the finished vehicle") HeatSoak heatSoak,
                    @Field(key = "listening", says = "what was listened for") Listening listening,
                    @Field(key = "delivered", says = "the vehicle as it goes back, and what goes with it") Delivered delivered,
+                   @Field(key = "colors", says = "colors of the cables that the job brings") Shown<List<String>> colors,
                    @Field(key = "shop-tools", says = "tools at hand") Shown<List<String>> shopTools,
                    @Field(key = "calibrated-until", says = "day until which the calibration of this tool holds, year-month-day")
                    Map<String, Shown<String>> calibratedUntil) {

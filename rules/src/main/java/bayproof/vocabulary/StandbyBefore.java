@@ -7,5 +7,5 @@ package bayproof.vocabulary;
  * @param word   who measured it, when and with what
  * @param first  whether that was before the finished vehicle was measured
  */
-public record StandbyBaseline(String subject, At at, Shown<Boolean> needed, Shown<Attestation> word, Shown<Boolean> first) implements Fact {
+public record StandbyBefore(String subject, At at, Shown<Boolean> needed, Shown<Attestation> word, Shown<Boolean> first) implements Fact {
 }
