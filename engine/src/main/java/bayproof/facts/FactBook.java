@@ -49,6 +49,7 @@ public record FactBook(List<Fact> facts, Numbers numbers) {
         new CabinSoundFacts(model).collect(facts::add);
         new InterfaceFacts(model).collect(facts::add);
         new CalibrationFacts(model).collect(facts::add);
+        new DoneFacts(model).collect(facts::add);
         new ScheduleFacts(model).collect(facts::add);
         new InspectionFacts(model).collect(facts::add);
         new ReceivingFacts(model).collect(facts::add);

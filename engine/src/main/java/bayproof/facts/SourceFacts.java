@@ -62,7 +62,7 @@ final class SourceFacts {
         Need who = new Need("readings", "a reading of " + path + ": who measured it, when and with what", model.job.planAt());
         Shown<Boolean> first = taken == null ? Shown.missing(who) : last == null ? Shown.of(true)
                 : taken.when().with(last.when(), (before, after) -> before.compareTo(after) < 0);
-        return new StandbyBefore(path, taken == null ? model.job.planAt() : taken.at(), Shown.of(adds),
+        return new StandbyBefore("readings", taken == null ? model.job.planAt() : taken.at(), Shown.of(adds),
                 taken == null ? Shown.missing(who) : taken.word(), first);
     }
 }

@@ -12,10 +12,13 @@ import bayproof.figure.RuleFigure.Asked;
 import bayproof.solve.Sums;
 import bayproof.solve.sound.MeasuredTones;
 import bayproof.units.Dimension;
+import bayproof.vocabulary.Attestation;
 import bayproof.vocabulary.BookedWork;
 import bayproof.vocabulary.CooledItem;
 import bayproof.vocabulary.CrashLoad;
+import bayproof.vocabulary.DrivenTest;
 import bayproof.vocabulary.EnclosureFit;
+import bayproof.vocabulary.FirstPower;
 import bayproof.vocabulary.HingeCrossing;
 import bayproof.vocabulary.JoinedBus;
 import bayproof.vocabulary.KeepOutKind;
@@ -36,6 +39,7 @@ final class BodyRules {
     private static final Shown<Boolean> YES = Shown.of(true);
     private static final Shown<String> NOTHING = Shown.of("");
     private static final Shown<Double> ZERO = Shown.of(0.0);
+    private static final Shown<Attestation> NOBODY = Shown.of(new Attestation("", "", ""));
 
     /** As a plan writes them. */
     private static final List<String> FASTENERS = List.of("bolt-nut", "rivet-nut", "stud", "self-tapping", "self-drilling", "strap", "clip", "adhesive");
@@ -140,6 +144,13 @@ final class BodyRules {
                         "hours=2 h, 6 h, 3 h booked=10 h", given -> new Asked(new BookedWork(SUBJECT, AT, Shown.of(given.sum("hours")), given.shown("booked")), "added up")),
                 new RuleFigure("restraint-wait-kept", List.of(quantity("waited", Dimension.TIME, "wait between battery off and the first plug"),
                         quantity("needed", Dimension.TIME, "what the vehicle maker's data asks for").optional()), "waited=5 min", given -> Asked.of(new RestraintStep(SUBJECT, AT, YES,
-                        given.shown("waited"), given.has("needed"), given.has("needed") ? given.shown("needed") : ZERO, YES))));
+                        given.shown("waited"), ZERO, NOBODY, given.has("needed"), given.has("needed") ? given.shown("needed") : ZERO, YES))),
+                new RuleFigure("restraint-wait-waited", List.of(quantity("waited", Dimension.TIME, "time really waited between battery off and the first plug"),
+                        quantity("needed", Dimension.TIME, "what the vehicle maker's data asks for").optional()), "waited=12 min", given -> Asked.of(new RestraintStep(SUBJECT, AT, YES,
+                        ZERO, given.shown("waited"), NOBODY, given.has("needed"), given.has("needed") ? given.shown("needed") : ZERO, YES))),
+                new RuleFigure("first-power-with-a-small-fuse", List.of(quantity("fuse", Dimension.CURRENT, "fuse that the first power comes through")), "fuse=5 A",
+                        given -> Asked.of(new FirstPower(SUBJECT, AT, given.shown("fuse")))),
+                new RuleFigure("road-tested", List.of(quantity("time", Dimension.TIME, "time that was driven with the audio on")), "time=20 min",
+                        given -> Asked.of(new DrivenTest(SUBJECT, AT, given.shown("time"), NOBODY))));
     }
 }
