@@ -117,6 +117,11 @@ public record Against(String ruleBase, List<Difference> differences, int compare
             }
         }
 
+        private boolean waivedThen(String key) {
+            return then.get("accepted") instanceof List<?> accepted && accepted.stream().map(one -> (Map<?, ?>) one)
+                    .anyMatch(one -> key.equals(one.get("rule") + " " + one.get("subject")));
+        }
+
         private static String words(OpenCheck check) {
             return check == null ? NOTHING : check.outcome() + ", " + check.weight() + (check.measured() == null ? "" : ", " + check.measured());
         }
@@ -131,6 +136,9 @@ public record Against(String ruleBase, List<Difference> differences, int compare
             if (check.limit() != null && figures.containsKey(check.limit()) && figuresThen.get(check.limit()) instanceof String figure
                     && !figure.equals(figures.get(check.limit()))) {
                 reasons.add("the limit " + check.limit() + " was " + figure + " and is " + figures.get(check.limit()));
+            }
+            if (waivedThen(check.key()) != now.waived().stream().anyMatch(one -> one.key().equals(check.key()))) {
+                reasons.add(waivedThen(check.key()) ? "it was waived then" : "it is waived now");
             }
             if (!now.files().equals(then.get("files"))) {
                 reasons.add("the job's files have changed");

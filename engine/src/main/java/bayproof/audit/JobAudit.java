@@ -1,5 +1,6 @@
 package bayproof.audit;
 
+import bayproof.audit.JobResult.Accepted;
 import bayproof.audit.JobResult.Comeback;
 import bayproof.audit.JobResult.State;
 import bayproof.demand.Gate;
@@ -13,9 +14,11 @@ import bayproof.read.Problem;
 import bayproof.read.UnusableInput;
 import bayproof.read.Visit;
 import bayproof.review.AcceptedValue;
+import bayproof.review.Connected;
 import bayproof.review.Evaluation;
 import bayproof.signoff.Chain;
 import bayproof.signoff.Entry;
+import bayproof.signoff.Photos;
 import bayproof.signoff.SignedSource;
 import bayproof.signoff.SignedVerdict;
 import bayproof.vocabulary.Need;
@@ -44,7 +47,8 @@ public record JobAudit(Path root, Path limits, Gate gate, Weight threshold, Loca
         String name = root.relativize(plan).toString().replace('\\', '/');
         try {
             SignedSource source = new SignedSource();
-            Evaluation evaluation = Evaluation.of(JobFiles.read(plan, limits, source), today);
+            Evaluation evaluation = Evaluation.of(JobFiles.read(plan, limits, source), today).withPossibleReadings();
+            new Photos(plan.getParent()).check(evaluation.job());
             if (JobReader.isEmpty(evaluation.job())) {
                 return failed(name, State.UNREADABLE, "there is nothing in it to judge");
             }
@@ -59,13 +63,16 @@ public record JobAudit(Path root, Path limits, Gate gate, Weight threshold, Loca
     }
 
     private static JobResult failed(String name, State state, String why) {
-        return new JobResult(name, state, "", "", -1, why, 0, List.of(), "", List.of());
+        return new JobResult(name, state, "", "", -1, why, List.of(), List.of(), "", List.of());
     }
 
     private JobResult result(String name, Path plan, Evaluation evaluation, String files) {
-        List<Verdict> against = evaluation.judgment().verdicts().stream().filter(verdict -> verdict.outcome() != Outcome.HOLDS && isDue(verdict)).toList();
+        Connected connected = Connected.of(evaluation.job());
+        List<Verdict> against = evaluation.judgment().verdicts().stream()
+                .filter(verdict -> verdict.outcome() != Outcome.HOLDS && isDue(verdict) && connected.isDue(verdict)).toList();
         List<Verdict> counting = against.stream().filter(verdict -> verdict.weight().atLeast(threshold) && evaluation.waiver(verdict, gate) == null).toList();
-        int waived = (int) against.stream().filter(verdict -> evaluation.waiver(verdict, gate) != null).count();
+        List<Accepted> waived = against.stream().filter(verdict -> evaluation.waiver(verdict, gate) != null)
+                .map(verdict -> new Accepted(verdict.rule().id(), verdict.subject(), evaluation.waiver(verdict, gate).reason().orElse(""))).toList();
         Plan.Head head = evaluation.job().plan().job();
         return new JobResult(name, counting.isEmpty() ? State.MAY_GO : State.MAY_NOT_GO, head.tag().orElse(""), head.promised().orElse(""),
                 age(head.date().orElse("")), counting.isEmpty() ? "" : holds(counting.get(0)), waived, counting.stream().map(JobAudit::open).toList(), files,

@@ -11,12 +11,12 @@ import java.util.List;
  * @param promised  when the vehicle is promised; empty where nobody wrote it
  * @param ageDays   days from the date of its plan to today; -1 where the plan has no date
  * @param holds     the one thing that holds it; for a job that cannot be read its first mistake; empty where it may go
- * @param waived    checks that are waived
+ * @param waived    checks that are waived, each with the reason
  * @param open      checks that count against it, heaviest first
  * @param files     one hash of all its files; empty where they cannot be read
  * @param comebacks its visits that were comebacks
  */
-public record JobResult(String job, State state, String tag, String promised, int ageDays, String holds, int waived, List<OpenCheck> open,
+public record JobResult(String job, State state, String tag, String promised, int ageDays, String holds, List<Accepted> waived, List<OpenCheck> open,
                         String files, List<Comeback> comebacks) {
 
     /** Whether a job may go, from good to bad. */
@@ -57,7 +57,15 @@ public record JobResult(String job, State state, String tag, String promised, in
         }
     }
 
+    /** A check that is waived, and why. */
+    public record Accepted(String rule, String subject, String reason) {
+        String key() {
+            return rule + " " + subject;
+        }
+    }
+
     public JobResult {
+        waived = List.copyOf(waived);
         open = List.copyOf(open);
         comebacks = List.copyOf(comebacks);
     }

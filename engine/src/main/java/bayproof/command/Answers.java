@@ -4,6 +4,7 @@ import bayproof.read.UnusableInput;
 import bayproof.report.DiffPage;
 import bayproof.report.Paper;
 import bayproof.report.Plain;
+import bayproof.signoff.FileMode;
 import bayproof.splice.Filling;
 import bayproof.splice.FilledForm;
 import java.io.IOException;
@@ -138,9 +139,7 @@ final class Answers {
     }
 
     private static void move(Path part, Path target) throws IOException {
-        if (Files.exists(target) && Files.getFileStore(target).supportsFileAttributeView("posix")) {
-            Files.setPosixFilePermissions(part, Files.getPosixFilePermissions(target));
-        }
+        FileMode.keep(target, part);
         Files.move(part, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
     }
 

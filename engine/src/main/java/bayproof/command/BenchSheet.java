@@ -4,11 +4,13 @@ import bayproof.facts.Curve;
 import bayproof.facts.Curves;
 import bayproof.read.JobReader;
 import bayproof.read.PinForm;
+import bayproof.read.Source;
 import bayproof.read.UnusableInput;
 import bayproof.report.Paper;
 import bayproof.report.plots.Plot;
 import bayproof.report.worksheet.Printout;
 import bayproof.review.Evaluation;
+import bayproof.review.Timing;
 import bayproof.worksheet.Clearance;
 import bayproof.worksheet.PinVerdicts;
 import bayproof.worksheet.Worksheet;
@@ -27,7 +29,7 @@ final class BenchSheet {
         String form = Review.oneOf("--as", order.word("--as", "text"), FORMS);
         String folder = order.word("--to", null);
         check(order, form, folder);
-        Evaluation evaluation = Review.evaluate(order.subject(), order.word("--limits", null));
+        Evaluation evaluation = Review.evaluate(order.subject(), order.word("--limits", null), Review.today(order), new Timing(), Source.DISK);
         if (JobReader.isEmpty(evaluation.job())) {
             throw new WrongUse("There is nothing to build: " + order.subject() + " names no item and no run.", "Write at least one.");
         }

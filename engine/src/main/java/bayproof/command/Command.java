@@ -36,6 +36,7 @@ enum Command {
                     new Option("--as", "FORM", "text (where none is named), markdown, csv or json."),
                     new Option("--to", "FOLDER", "Write into this folder: with --as csv one file a table, with --as markdown the sheet and its fuse labels at true size."),
                     new Option("--limits", "FILE", "Shop limits to use in place of those the plan names."),
+                    Option.TODAY,
                     Option.UNITS)),
     HANDOVER("handover", "Says whether the vehicle may go back, and what stands against it.",
             "JOB", false, "The job: its plan, or its folder when the plan is called plan.yaml.",

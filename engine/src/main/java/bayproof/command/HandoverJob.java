@@ -2,7 +2,7 @@ package bayproof.command;
 
 import bayproof.demand.Gate;
 import bayproof.demand.Weight;
-import bayproof.handover.Connected;
+import bayproof.review.Connected;
 import bayproof.handover.Delivery;
 import bayproof.read.JobReader;
 import bayproof.read.Source;
@@ -18,6 +18,7 @@ import bayproof.report.Standing;
 import bayproof.review.Evaluation;
 import bayproof.review.Timing;
 import bayproof.signoff.Chain;
+import bayproof.signoff.Photos;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
@@ -70,16 +71,17 @@ final class HandoverJob {
         if (form.equals("json") || checkIn && form.equals("markdown")) {
             throw new WrongUse(checkIn ? "The check-in sheet is text that reads well as it is." : "The customer's page is text or markdown.", "Leave --as " + form + " out.");
         }
-        Evaluation evaluation = Review.evaluate(plan, order.word("--limits", null), Review.today(order), new Timing(), Source.DISK);
+        Evaluation evaluation = Review.evaluate(plan, order.word("--limits", null), Review.today(order), new Timing(), Source.DISK).withPossibleReadings();
         return Reply.answer(checkIn ? CheckInForm.of(evaluation, order.subject())
-                : form.equals("markdown") ? CustomerPage.markdown(evaluation.job()) : CustomerPage.text(evaluation.job()));
+                : form.equals("markdown") ? CustomerPage.markdown(evaluation) : CustomerPage.text(evaluation));
     }
 
     /** How the job stands at the gate asked for; handover where none is named. */
     static Standing standing(Order order, String plan, Source source) throws WrongUse, UnusableInput {
         Gate gate = Review.word("--gate", order.word("--gate", Gate.HANDOVER.word()), Gate.values(), Gate::word);
         Weight threshold = Review.word("--at-least", order.word("--at-least", Weight.ADVISE.word()), Weight.values(), Weight::word);
-        Evaluation evaluation = Review.evaluate(plan, order.word("--limits", null), Review.today(order), new Timing(), source);
+        Evaluation evaluation = Review.evaluate(plan, order.word("--limits", null), Review.today(order), new Timing(), source).withPossibleReadings();
+        new Photos(HandoverSign.folder(plan)).check(evaluation.job());
         if (JobReader.isEmpty(evaluation.job())) {
             throw new WrongUse("There is nothing to hand over: " + plan + " names no item and no run.", "Write at least one.");
         }

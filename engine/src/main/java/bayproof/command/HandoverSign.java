@@ -72,7 +72,7 @@ final class HandoverSign {
             judged[0] = standing;
             RuleBaseDate base = RuleBaseDate.built();
             return SignOff.content(standing.evaluation(), by, Map.of("version", base.version(), "date", base.date()), standing.gate(), !standing.counts(),
-                    standing::waiver, source.files(folder(plan)), Instant.now());
+                    standing::waiver, source.files(folder(plan), standing.evaluation().job()), Instant.now());
         } catch (WrongUse | UnusableInput e) {
             throw new SigningFailed(e);
         }

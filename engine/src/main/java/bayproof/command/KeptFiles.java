@@ -1,5 +1,6 @@
 package bayproof.command;
 
+import bayproof.signoff.FileMode;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
@@ -35,9 +36,11 @@ final class KeptFiles {
                 }
             }
             for (Map.Entry<String, String> text : texts.entrySet()) {
-                Path part = Files.createTempFile(into, "." + text.getKey(), ".part");
+                // Made as any file here is: a temporary file of the system would be its writer's alone.
+                Path part = into.resolve("." + text.getKey() + "." + ProcessHandle.current().pid() + ".part");
                 temporary.add(part);
                 Files.write(part, text.getValue().getBytes(StandardCharsets.UTF_8));
+                FileMode.keep(into.resolve(text.getKey()), part);
             }
             List<Path> written = new ArrayList<>();
             int next = 0;

@@ -77,6 +77,9 @@ final class Review {
             throw new WrongUse("There is nothing to judge: " + plan + " names no item and no run.",
                     "Write at least one, such as \"items: { amp: { kind: amplifier } }\".");
         }
+        if (gate == Gate.HANDOVER) {
+            evaluation.withPossibleReadings();
+        }
         Focus focus = focus(order, evaluation.job());
         String other = order.word("--since", null);
         Standing standing = Standing.of(evaluation, gate, threshold);

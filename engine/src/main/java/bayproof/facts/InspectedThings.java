@@ -1,11 +1,13 @@
 package bayproof.facts;
 
+import bayproof.read.FactoryFunction;
 import bayproof.read.Item;
 import bayproof.read.Mount;
 import bayproof.read.Plan;
 import bayproof.read.Run;
 import bayproof.read.Vehicle;
 import bayproof.vocabulary.Kleene;
+import bayproof.vocabulary.Need;
 import bayproof.vocabulary.Shown;
 import java.util.Collection;
 import java.util.HashMap;
@@ -51,8 +53,11 @@ final class InspectedThings {
             case "signal-runs" -> runs(run -> Shown.of(isSignal(run)));
             case "runs-through-holes" -> holes(hole -> Shown.of(true));
             case "runs-at-hinges" -> holes(new Hinges(model)::crosses);
-            case "runs-near-bags" -> runs(this::nearBag);
+            case "runs-near-bags" -> runs(run -> near(run, "restraint-path"));
+            case "runs-near-moving-parts" -> runs(run -> near(run, "moving"));
             case "runs-in-the-cabin" -> runs(run -> passes(run, Set.of("cabin-front", "cabin-rear")));
+            case "power-runs-in-the-engine-bay" -> runs(run -> model.wiring.role(run).isPower() ? passes(run, Set.of(ENGINE_BAY)) : Shown.of(false));
+            case "runs-under-the-floor" -> runs(run -> passes(run, Set.of("underbody")));
             case "runs-where-wet" -> runs(run -> passes(run, model.limit("wet-zones").words()));
             case "runs-into-doors" -> runs(run -> passes(run, model.limit("zones-on-hinges").words()));
             case "crimped-ends" -> ends(end -> end.method().map(model.limit("crimp-methods").words()::contains));
@@ -61,6 +66,12 @@ final class InspectedThings {
             case "stud-ends" -> runs(run -> Kleene.or(onStud(run.from()), onStud(run.to())));
             case "joined-pins" -> Shown.of(!plan.pins().isEmpty());
             case "soldered-taps" -> any(plan.pins().values(), pin -> pin.method().map("tap-solder"::equals));
+            case "tapped-pins" -> any(plan.pins().values(), pin -> pin.method().map(method -> method.startsWith("tap-") || method.startsWith("cut-")));
+            case "crimped-taps" -> any(plan.pins().values(), pin -> pin.method().map("tap-crimp"::equals));
+            case "cut-pins" -> any(plan.pins().values(), pin -> pin.method().map("cut-and-join"::equals));
+            case "speaker-pins" -> any(plan.pins().values(), pin -> pin.function().map("speaker"::equals));
+            case "wake-lines" -> runs(run -> Shown.of(ends(run, "turn-on") || ends(run, "wake")));
+            case "optical-buses" -> any(model.job.vehicle().networks().values(), bus -> bus.kind().map("optical"::equals));
             case "joined-buses" -> plan.buses().map(buses -> !buses.isEmpty());
             case "drilled-holes" -> holes(hole -> hole.origin().map("drilled"::equals));
             case "firewall-holes" -> holes(this::throughFirewall);
@@ -69,26 +80,45 @@ final class InspectedThings {
             case "drilling" -> Kleene.or(there("drilled-holes"), there("drilled-mounts"));
             case "screwed-mounts" -> mounts(mount -> mount.fastener().map(kind -> !model.limit("holeless-fasteners").words().contains(kind)));
             case "heavy-parts" -> items(item -> massOf(item).map(kilograms -> kilograms > model.value("heavy-part")));
+            case "interfaces" -> items(item -> Shown.of(item instanceof Item.Interface));
+            case "amplifiers" -> items(item -> Shown.of(item instanceof Item.Amplifier));
+            case "accessories" -> items(item -> Shown.of(item instanceof Item.Accessory));
+            case "enclosures" -> items(item -> Shown.of(item instanceof Item.Enclosure));
+            case "devices-where-wet" -> items(item -> item instanceof Item.Powered || item instanceof Item.Fuse || item instanceof Item.FuseBlock
+                    ? inZone(item, model.limit("wet-zones").words()) : Shown.of(false));
+            case "things-in-the-cabin" -> items(item -> item instanceof Item.Powered || item instanceof Item.Enclosure || item instanceof Item.Converter
+                    ? inZone(item, Set.of("cabin-front", "cabin-rear", "dash")) : Shown.of(false));
             case "ground-points" -> items(item -> Shown.of(item instanceof Item.GroundPoint));
             case "audio-items" -> items(item -> Shown.of(item instanceof Item.Amplifier || item instanceof Item.Processor));
             case "devices" -> items(item -> Shown.of(item instanceof Item.Powered || item instanceof Item.Converter));
+            case "speakers" -> items(item -> Shown.of(item instanceof Item.Speaker));
             case "cargo-speakers" -> items(item -> item instanceof Item.Speaker ? inZone(item, Set.of("cargo", "cabin-rear")) : Shown.of(false));
             case "door-speakers" -> items(item -> item instanceof Item.Speaker ? inZone(item, model.limit("zones-on-hinges").words()) : Shown.of(false));
             case "added-batteries" -> items(item -> Shown.of(item instanceof Item.Battery));
+            case "lithium-batteries" -> items(item -> item instanceof Item.Battery battery ? battery.chemistry().map("lithium"::equals) : Shown.of(false));
+            case "boxed-batteries" -> items(item -> item instanceof Item.Battery battery ? battery.vent().map("vented-box"::equals) : Shown.of(false));
             case "fuse-holders" -> items(item -> Shown.of(item instanceof Item.Fuse || item instanceof Item.FuseBlock));
             case "left-ends" -> Kleene.or(plan.keptParts().map(parts -> !parts.isEmpty()), plan.found().map(found ->
                     found.values().stream().anyMatch(one -> Set.of("remove", "make-safe").contains(one.decision().orElse("remove")))));
-            default -> step(things);
+            case "high-voltage" -> any(model.job.vehicle().keepOuts().values(), one -> one.fitted().orElse(true) ? one.kind().map("high-voltage"::equals) : Shown.of(false));
+            case "cabin-sound" -> Kleene.or(model.job.vehicle().cabinSound().cancelsNoise(), model.job.vehicle().cabinSound().addsEngineSound());
+            case "pedestrian-sound" -> model.job.vehicle().cabinSound().pedestrianSound();
+            default -> ofAKind(things);
         };
     }
 
-    /** {@code step:fit} looks at what the steps of that kind left behind. */
-    private Shown<Boolean> step(String things) {
-        if (!things.startsWith("step:")) {
+    /** {@code step:fit} looks at what the steps of that kind left behind, {@code function:camera} at a function of the vehicle. */
+    private Shown<Boolean> ofAKind(String things) {
+        String kind = things.substring(things.indexOf(':') + 1);
+        if (things.startsWith("step:")) {
+            return any(plan.steps().values(), step -> step.does().map(kind::equals));
+        }
+        if (!things.startsWith("function:")) {
             throw new IllegalStateException("no inspection looks at \"" + things + "\"");
         }
-        String kind = things.substring("step:".length());
-        return any(plan.steps().values(), step -> step.does().map(kind::equals));
+        FactoryFunction function = plan.functions().get(kind);
+        return function == null ? Shown.missing(new Need("functions." + kind + ".before", "whether the vehicle has this function: " + kind, model.job.planAt()))
+                : function.before().map(before -> !before.equals("not-fitted"));
     }
 
     // runs
@@ -119,11 +149,15 @@ final class InspectedThings {
         });
     }
 
-    private Shown<Boolean> nearBag(Run run) {
+    private Shown<Boolean> near(Run run, String kind) {
         return any(run.near().keySet(), id -> {
             Vehicle.KeepOut keepOut = model.job.vehicle().keepOuts().get(id);
-            return keepOut == null ? Shown.of(false) : keepOut.kind().map("restraint-path"::equals);
+            return keepOut == null ? Shown.of(false) : keepOut.kind().map(kind::equals);
         });
+    }
+
+    private static boolean ends(Run run, String terminal) {
+        return run.from().orElse("").endsWith("." + terminal) || run.to().orElse("").endsWith("." + terminal);
     }
 
     private Shown<Boolean> passes(Run run, Collection<String> kinds) {

@@ -4,6 +4,7 @@ import bayproof.read.Inspection;
 import bayproof.read.InspectionList;
 import bayproof.read.InspectionList.Point;
 import bayproof.read.Plan;
+import bayproof.units.Quantity;
 import bayproof.vocabulary.At;
 import bayproof.vocabulary.Attestation;
 import bayproof.vocabulary.Fact;
@@ -39,10 +40,11 @@ final class InspectionFacts {
             At at = model.job.planAt();
             Shown<Attestation> nobody = Shown.missing(new Need(GROUP + point.id(), "who looked that " + point.look() + ", when, and what shows it", at));
             Shown<Boolean> unknown = nobody.map(any -> true);
-            return new Inspected(GROUP + point.id(), at, point.id(), there, nobody, unknown, unknown, nobody.map(Attestation::who), unknown, unknown);
+            return new Inspected(GROUP + point.id(), at, point.id(), there, nobody, unknown, unknown, nobody.map(Attestation::who), unknown, unknown,
+                    point.measures() == null ? Shown.of(0.0) : nobody.map(any -> 0.0));
         }
         return new Inspected(done.path(), done.at(), point.id(), there, done.word(), complete(done), done.faults().map(List::isEmpty),
-                done.faults().map(found -> String.join(", ", found)), timely(point, done), byOther(point, done));
+                done.faults().map(found -> String.join(", ", found)), timely(point, done), byOther(point, done), measured(point, done));
     }
 
     /** What could not be looked at is not shown, whatever the rest looked like. */
@@ -58,6 +60,10 @@ final class InspectionFacts {
         }
         Shown<LocalDate> planned = Days.day(plan.job().date(), "job.date", model.job.planAt());
         return Days.day(done.when(), done.path() + ".when", done.at()).with(planned, (looked, day) -> !looked.isBefore(day));
+    }
+
+    private static Shown<Double> measured(Point point, Inspection done) {
+        return point.measures() == null ? Shown.of(0.0) : done.measured().map(Quantity::si);
     }
 
     private Shown<Boolean> byOther(Point point, Inspection done) {

@@ -31,12 +31,14 @@ final class ProvingFacts {
     private final Plan plan;
     private final Delivered delivered;
     private final Measured measured;
+    private final CopperFloor floor;
 
     ProvingFacts(Model model) {
         this.model = model;
         this.plan = model.job.plan();
         this.delivered = plan.delivered();
         this.measured = new Measured(model);
+        this.floor = new CopperFloor(model);
     }
 
     void collect(Consumer<Fact> facts) {
@@ -90,8 +92,20 @@ final class ProvingFacts {
         Shown<Double> amperes = measured.value(load.path(), "current", load.amperes(), load.taking());
         Shown<Double> feed = measured.value(load.path(), "feed-drop", load.feedVolts(), load.taking());
         Shown<Double> ground = measured.value(load.path(), "ground-drop", load.groundVolts(), load.taking());
+        copper(load, "feed", amplifier.id() + ".supply");
+        copper(load, "ground", amplifier.id() + ".ground");
         return new LoadedAmplifier(load.path(), amplifier.at(), dropShare(amplifier, amperes, feed.with(ground, Double::sum)), ground,
                 measured.value(load.path(), "joint-drop", load.jointVolts(), load.taking()), measured.value(load.path(), "case", load.caseCelsius(), load.taking()));
+    }
+
+    /** Least volts that the wire alone loses at the current that was read. */
+    private void copper(UnderLoad load, String side, String terminal) {
+        double ohms = floor.ohms(terminal);
+        if (load.amperes().isGiven()) {
+            double amperes = load.amperes().orElse(0.0);
+            model.numbers.put(load.path() + "." + side + "-copper", amperes * ohms, Dimension.VOLTAGE, () -> Model.print(ohms, Dimension.RESISTANCE) + " x "
+                    + Model.print(amperes, Dimension.CURRENT) + ", wire alone, cold, up to the first branch");
+        }
     }
 
     /** A drop is read at whatever current flows then; where that is less than the loud programme draws, it is told at the latter. */

@@ -32,6 +32,7 @@ public final class Figures {
         all.addAll(SoundRules.all());
         all.addAll(BodyRules.all());
         all.addAll(ProvingRules.all());
+        all.addAll(MeasuredLooks.all());
         all.sort(Comparator.comparing(RuleFigure::name));
         return List.copyOf(all);
     }

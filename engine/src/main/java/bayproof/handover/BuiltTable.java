@@ -1,42 +1,41 @@
 package bayproof.handover;
 
-import bayproof.facts.Numbers;
 import bayproof.judge.Verdict;
+import bayproof.read.HeatSoak;
 import bayproof.read.Item;
 import bayproof.read.Job;
-import bayproof.read.Listening;
 import bayproof.read.Plan;
 import bayproof.read.Setting;
+import bayproof.read.SleepTest;
 import bayproof.read.Taken;
+import bayproof.read.Taking;
 import bayproof.read.UnderLoad;
+import bayproof.review.AcceptedValue;
 import bayproof.review.Evaluation;
 import bayproof.units.Dimension;
 import bayproof.units.Quantity;
 import bayproof.units.UnitException;
 import bayproof.units.Units;
 import bayproof.vocabulary.Shown;
-import bayproof.vocabulary.Window;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** Planned against built: each reading beside the value it took the place of, and what was tried beside what was to be. */
+/** Planned against built: each measured value beside the one it took the place of or was to have, and what was tried beside what was to be. */
 final class BuiltTable {
-    private static final String NONE = "none";
-
     private final Job job;
-    private final Map<String, Numbers.Figure> figures;
-    private final List<Window> assumed;
+    private final PlannedValues planned;
+    private final Map<String, List<Verdict>> verdicts;
     private final List<Built> rows = new ArrayList<>();
 
     private BuiltTable(Evaluation built, Evaluation planned) {
         this.job = built.job();
-        this.figures = planned.facts().numbers().all();
-        this.assumed = planned.judgment().verdicts().stream().map(Verdict::windows).flatMap(List::stream).toList();
+        this.planned = new PlannedValues(built, planned);
+        this.verdicts = built.judgment().verdicts().stream().filter(verdict -> verdict.measured() != null).collect(Collectors.groupingBy(Verdict::subject));
     }
 
     /**
@@ -50,15 +49,44 @@ final class BuiltTable {
         table.job.taken().values().forEach(table::reading);
         table.job.itemsOf(Item.Amplifier.class).forEach(table::underLoad);
         table.job.itemsOf(Item.Battery.class).forEach(table::charging);
+        table.sleep(table.job.plan().sleep());
+        table.soak(table.job.plan().heatSoak());
         table.job.plan().speakerWiring().values().forEach(table::wire);
         table.job.plan().settings().values().forEach(table::gain);
-        table.words();
+        table.rows.addAll(BuiltWords.of(table.job));
         return List.copyOf(table.rows);
     }
 
     /** Those that lie farthest from the plan, farthest first. */
     static List<Built> worst(List<Built> rows, int most) {
         return rows.stream().filter(row -> row.share() > 0).sorted(Comparator.comparingDouble(Built::share).reversed()).limit(most).toList();
+    }
+
+    private void add(String what, Planned planned, double value, Dimension dimension, String how) {
+        rows.add(new Built(what, planned.text(), print(value, dimension), planned.difference(value, dimension), limit(what, print(value, dimension)),
+                stillFalls(what) ? 0 : planned.share(value), how));
+    }
+
+    /** The points of a sleep test before the last one lie above it as they should. */
+    private boolean stillFalls(String path) {
+        SleepTest sleep = job.plan().sleep();
+        return path.startsWith(sleep.first().path() + ".") || path.startsWith(sleep.second().path() + ".");
+    }
+
+    /** The limit of a verdict that judges this very value. */
+    private String limit(String path, String value) {
+        for (int end = path.length(); end > 0; end = path.lastIndexOf('.', end - 1)) {
+            for (Verdict verdict : verdicts.getOrDefault(path.substring(0, end), List.of())) {
+                if (value.equals(AcceptedValue.of(verdict)) && AcceptedValue.limit(verdict) != null) {
+                    return AcceptedValue.limit(verdict);
+                }
+            }
+        }
+        return "";
+    }
+
+    private static String print(double si, Dimension dimension) {
+        return Units.print(si, dimension);
     }
 
     // readings
@@ -68,139 +96,94 @@ final class BuiltTable {
         if (value == null) {
             return;
         }
-        String how = Stream.of(taken.counts() ? "" : "DOES NOT COUNT: " + taken.why(), taken.place().orElse(""), taken.state().orElse("").replace('-', ' '),
-                taken.conditions().orElse(""), taken.instrument().orElse(""), taken.who().orElse(""), taken.when().orElse(""),
-                taken.photo().map(photo -> "photo " + photo).orElse("")).filter(word -> !word.isEmpty()).collect(Collectors.joining(", "));
-        double planned = planned(taken.of(), taken.replaced());
-        String before = Double.isNaN(planned) ? window(taken.of()) : print(planned, value.dimension()) + (taken.replaced().isEmpty() ? " worked out" : "");
-        add(taken.of(), before, planned, value.si(), value.dimension(), how);
+        String how = said(taken.counts() ? "" : "DOES NOT COUNT: " + taken.why(), taken.place().orElse(""), taken.state().orElse("").replace('-', ' '),
+                taken.conditions().orElse(""), conditions(taken.of()), taken.instrument().orElse(""), taken.who().orElse(""), taken.when().orElse(""),
+                taken.photo().map(photo -> "photo " + photo).orElse(""));
+        add(taken.of(), replaced(taken, value.dimension()), value.si(), value.dimension(), how);
     }
 
-    /** The value that was written before, else the one that was worked out; not a number where neither was. */
-    private double planned(String path, String replaced) {
+    /** The value that was written before, else what was planned. */
+    private Planned replaced(Taken taken, Dimension dimension) {
         try {
-            if (!replaced.isEmpty()) {
-                return Units.parse(replaced).si();
-            }
+            return taken.replaced().isEmpty() ? planned.of(taken.of()) : Planned.figure(Units.parse(taken.replaced()).si(), dimension, "");
         } catch (UnitException e) {
-            return Double.NaN;
+            return Planned.NOTHING;
         }
-        int group = path.indexOf(".charging.");
-        Numbers.Figure figure = group > 0 ? figures.get(path.substring(0, group) + ".charging-volts")
-                : path.equals("sleep.third.current") ? standby() : null;
-        return figure == null ? Double.NaN : figure.value();
     }
 
-    /** Standby current of the battery the engine starts from. */
-    private Numbers.Figure standby() {
-        return figures.entrySet().stream().filter(one -> one.getKey().startsWith("supply.sources.") && one.getKey().endsWith(".standby"))
-                .map(Map.Entry::getValue).findFirst().orElse(null);
+    /** What the plan says of how a value was measured, beside what its reading says. */
+    private String conditions(String path) {
+        SleepTest sleep = job.plan().sleep();
+        for (SleepTest.Point point : List.of(sleep.first(), sleep.second(), sleep.third())) {
+            if (path.startsWith(point.path() + ".")) {
+                return said(word(point.afterSeconds(), Dimension.TIME, " after it was locked"), sleep.latches().map(latches -> "latches " + latches).orElse(""),
+                        word(sleep.keyMetres(), Dimension.LENGTH, " to the key"), sleep.meter().map(meter -> "meter " + meter.replace('-', ' ')).orElse(""));
+            }
+        }
+        return path.startsWith(job.plan().heatSoak().path() + ".") ? word(job.plan().heatSoak().playSeconds(), Dimension.TIME, " of loud play") : "";
     }
 
-    private String window(String path) {
-        return assumed.stream().filter(window -> window.path().equals(path) || window.paths().contains(path)).findFirst()
-                .map(window -> "assumed " + Units.print(window.low(), dimension(window)) + " to " + Units.print(window.high(), dimension(window))).orElse("");
+    private static String word(Shown<Double> value, Dimension dimension, String after) {
+        return value.map(si -> print(si, dimension) + after).orElse("");
     }
 
-    private Dimension dimension(Window window) {
-        return Dimension.ofSymbol(Objects.requireNonNull(job.limits().named(window.limit()).unit()));
+    private static String said(String... words) {
+        return Stream.of(words).filter(word -> !word.isEmpty()).collect(Collectors.joining(", "));
     }
 
-    private void add(String what, String before, double planned, double value, Dimension dimension, String how) {
-        boolean comparable = !Double.isNaN(planned);
-        double difference = value - planned;
-        rows.add(new Built(what, before, print(value, dimension), comparable ? (difference > 0 ? "+" : "") + print(difference, dimension) : "",
-                comparable && planned != 0 ? Math.abs(difference / planned) : 0, how));
+    // what stands in the plan with its instrument and its name
+
+    private void written(String path, Shown<Double> value, Dimension dimension, String how) {
+        if (value.isGiven() && !job.taken().containsKey(path)) {
+            add(path, planned.of(path), value.orElse(0.0), dimension, said(conditions(path), how));
+        }
     }
 
-    private static String print(double si, Dimension dimension) {
-        return Units.print(si, dimension);
+    private static String taking(Taking taking) {
+        return said(taking.instrument().orElse(""), taking.who().orElse(""), taking.when().orElse(""));
     }
-
-    // groups that were measured as a whole
 
     private void underLoad(Item.Amplifier amplifier) {
         UnderLoad load = amplifier.underLoad();
-        Numbers.Figure share = figures.get(amplifier.path() + ".drop-loud-programme");
+        String how = said(load.amperes().map(amperes -> "at " + print(amperes, Dimension.CURRENT)).orElse(""), taking(load.taking()));
         Shown<Double> drop = load.feedVolts().with(load.groundVolts(), Double::sum);
-        String how = load.amperes().map(amperes -> "at " + print(amperes, Dimension.CURRENT) + ", ").orElse("") + taking(load.taking().instrument(), load.taking().who(),
-                load.taking().when());
         if (drop.isGiven()) {
-            double planned = share == null ? Double.NaN : share.value() * job.limits().named("drop-reference").value();
-            add(load.path() + ", feed and ground drop", share == null ? "" : print(planned, Dimension.VOLTAGE) + " worked out", planned, drop.orElse(0.0),
-                    Dimension.VOLTAGE, how);
+            double value = drop.orElse(0.0);
+            Planned at = planned.drop(amplifier);
+            rows.add(new Built(load.path() + ", feed and ground drop", at.text(), print(value, Dimension.VOLTAGE), at.difference(value, Dimension.VOLTAGE),
+                    print(job.limits().named("drop-loud-programme").value() * job.limits().named("drop-reference").value(), Dimension.VOLTAGE)
+                            + " at the loud programme", at.share(value), how));
         }
-        limited(load.path() + ".joint-drop", "drop-at-joint", load.jointVolts(), Dimension.VOLTAGE, how);
-        limited(load.path() + ".case", "case-temperature", load.caseCelsius(), Dimension.TEMPERATURE, how);
-    }
-
-    private void limited(String what, String limit, Shown<Double> value, Dimension dimension, String how) {
-        if (value.isGiven() && !job.taken().containsKey(what)) {
-            rows.add(new Built(what, "at most " + print(job.limits().named(limit).value(), dimension), print(value.orElse(0.0), dimension), "", 0, how));
-        }
+        written(load.path() + ".ground-drop", load.groundVolts(), Dimension.VOLTAGE, how);
+        written(load.path() + ".joint-drop", load.jointVolts(), Dimension.VOLTAGE, how);
+        written(load.path() + ".case", load.caseCelsius(), Dimension.TEMPERATURE, how);
     }
 
     private void charging(Item.Battery battery) {
         String path = battery.charging().path();
-        String how = taking(battery.charging().taking().instrument(), battery.charging().taking().who(), battery.charging().taking().when());
-        charging(path + ".idle", battery.charging().idleVolts(), how);
-        charging(path + ".idle-later", battery.charging().laterVolts(), how);
-        charging(path + ".fast", battery.charging().fastVolts(), how);
+        String how = taking(battery.charging().taking());
+        written(path + ".idle", battery.charging().idleVolts(), Dimension.VOLTAGE, how);
+        written(path + ".idle-later", battery.charging().laterVolts(), Dimension.VOLTAGE, how);
+        written(path + ".fast", battery.charging().fastVolts(), Dimension.VOLTAGE, how);
     }
 
-    private void charging(String path, Shown<Double> volts, String how) {
-        if (volts.isGiven() && !job.taken().containsKey(path)) {
-            double planned = planned(path, "");
-            add(path, Double.isNaN(planned) ? "" : print(planned, Dimension.VOLTAGE) + " worked out", planned, volts.orElse(0.0), Dimension.VOLTAGE, how);
+    private void sleep(SleepTest sleep) {
+        for (SleepTest.Point point : List.of(sleep.first(), sleep.second(), sleep.third())) {
+            written(point.path() + ".current", point.amperes(), Dimension.CURRENT, taking(sleep.taking()));
         }
     }
 
-    private static String taking(Shown<String> instrument, Shown<String> who, Shown<String> when) {
-        return Stream.of(instrument, who, when).map(word -> word.orElse("")).filter(word -> !word.isEmpty()).collect(Collectors.joining(", "));
+    private void soak(HeatSoak soak) {
+        written(soak.path() + ".air", soak.airCelsius(), Dimension.TEMPERATURE, taking(soak.taking()));
+        written(soak.path() + ".joint", soak.jointCelsius(), Dimension.TEMPERATURE, taking(soak.taking()));
     }
 
     private void wire(Plan.Wiring wiring) {
-        Numbers.Figure least = figures.get(wiring.path() + ".reads-least");
-        Numbers.Figure most = figures.get(wiring.path() + ".reads-most");
-        if (wiring.readOhms().isGiven() && least != null && most != null) {
-            double read = wiring.readOhms().orElse(0.0);
-            double nearest = Math.max(least.value(), Math.min(most.value(), read));
-            rows.add(new Built(wiring.path() + ".resistance", print(least.value(), Dimension.RESISTANCE) + " to " + print(most.value(), Dimension.RESISTANCE)
-                    + " worked out", print(read, Dimension.RESISTANCE), read == nearest ? "within" : print(read - nearest, Dimension.RESISTANCE),
-                    Math.abs(read - nearest) / nearest, "at the amplifier, plug off"));
-        }
+        written(wiring.path() + ".resistance", wiring.readOhms(), Dimension.RESISTANCE, "at the amplifier, plug off");
     }
 
     private void gain(Setting setting) {
-        if (setting.gain().measuredVolts().isGiven() && setting.gain().targetVolts().isGiven()) {
-            double target = setting.gain().targetVolts().orElse(0.0);
-            add(setting.gain().path() + ", AC volts", print(target, Dimension.VOLTAGE), target, setting.gain().measuredVolts().orElse(0.0), Dimension.VOLTAGE, "speakers off");
-        }
-    }
-
-    // words
-
-    private void words() {
-        Plan plan = job.plan();
-        word("fault codes", plan.checkIn().faultCodes(), plan.delivered().faultCodes());
-        word("warning lamps", plan.checkIn().lamps(), plan.delivered().lamps());
-        for (Listening.Heard heard : plan.listening().all()) {
-            String result = heard.result().orElse("");
-            if (!result.isEmpty()) {
-                rows.add(new Built(heard.path(), "not heard", result.replace('-', ' '), result.equals("not-heard") ? "as planned" : "heard", 0,
-                        heard.word().map(word -> word.evidence() + ", " + word.who() + ", " + word.when()).orElse("")));
-            }
-        }
-    }
-
-    private void word(String what, Shown<List<String>> before, Shown<List<String>> after) {
-        if (before.isGiven() && after.isGiven()) {
-            List<String> fresh = after.orElse(List.of()).stream().filter(one -> !before.orElse(List.of()).contains(one)).toList();
-            rows.add(new Built(what, said(before), said(after), fresh.isEmpty() ? "none new" : "new: " + String.join(", ", fresh), 0, "before and after the job"));
-        }
-    }
-
-    private static String said(Shown<List<String>> words) {
-        return words.orElse(List.of()).isEmpty() ? NONE : String.join(", ", words.orElse(List.of()));
+        Function<Double, String> tone = hertz -> print(hertz, Dimension.FREQUENCY) + setting.gain().level().map(level -> " at " + print(level, Dimension.LEVEL) + " full scale").orElse("");
+        written(setting.gain().path() + ".measured", setting.gain().measuredVolts(), Dimension.VOLTAGE, setting.gain().toneHertz().map(tone).orElse(""));
     }
 }

@@ -54,6 +54,11 @@ public final class RuleBase {
         return Built.BASE;
     }
 
+    /** Ids of the built-in rules. */
+    public static Collection<String> ids() {
+        return built().rules().keySet();
+    }
+
     private static RuleBase load() {
         Collection<Model> models = new ArrayList<>();
         try {

@@ -1,6 +1,7 @@
 package bayproof.judge;
 
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.Map;
 import java.util.TreeMap;
 
@@ -9,7 +10,7 @@ import java.util.TreeMap;
  * rule has a part of it.
  */
 public final class RuleTimes {
-    private final Map<String, Long> nanoseconds = new TreeMap<>();
+    private final Map<String, Long> nanoseconds = new HashMap<>();
     private String rule;
     private long since;
 
@@ -22,8 +23,8 @@ public final class RuleTimes {
         nanoseconds.merge(rule, System.nanoTime() - since, Long::sum);
     }
 
-    /** Nanoseconds by rule. */
+    /** Nanoseconds by rule, in the order of their ids. */
     public Map<String, Long> all() {
-        return Collections.unmodifiableMap(nanoseconds);
+        return Collections.unmodifiableMap(new TreeMap<>(nanoseconds));
     }
 }

@@ -1,5 +1,6 @@
 package bayproof.read;
 
+import bayproof.units.Quantity;
 import bayproof.vocabulary.At;
 import bayproof.vocabulary.Attestation;
 import bayproof.vocabulary.Shown;
@@ -14,7 +15,9 @@ public record Inspection(String id, String path, At at,
                          @Field(key = "faults", says = "what was found wrong, by its names in the plan; none is []")
                          Shown<List<String>> faults,
                          @Field(key = "left-out", says = "what could not be looked at, by its names in the plan; none is []")
-                         Shown<List<String>> leftOut) {
+                         Shown<List<String>> leftOut,
+                         @Field(key = "measured", says = "the worst that was measured of all of them, for a look that takes a measure", zero = true)
+                         Shown<Quantity> measured) {
 
     /** The word of who looked; missing while any part of it is. */
     public Shown<Attestation> word() {

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Supplier;
 
 /** Binds the files of a job to records and checks that every name that one value refers to exists. */
 public final class JobReader {
@@ -47,10 +48,20 @@ public final class JobReader {
      * @throws UnusableInput when anything in it cannot be used; all mistakes are named together
      */
     public static Job bind(JobFiles files) throws UnusableInput {
-        return new JobReader(files).bind();
+        return bind(files, () -> null);
     }
 
-    private Job bind() throws UnusableInput {
+    /**
+     * Binds a job whose visits may name rules.
+     *
+     * @param rules ids of all rules, asked for where a visit names one; null where they are not known
+     * @throws UnusableInput when anything in it cannot be used; all mistakes are named together
+     */
+    public static Job bind(JobFiles files, Supplier<Collection<String>> rules) throws UnusableInput {
+        return new JobReader(files).bound(rules);
+    }
+
+    private Job bound(Supplier<Collection<String>> rules) throws UnusableInput {
         MapTree planTree = files.tree("plan");
         MapTree vehicleTree = files.tree("vehicle");
         Limits limits = LimitsReader.withShop(files.tree("limits"), problems);
@@ -73,7 +84,9 @@ public final class JobReader {
                 Collections.unmodifiableMap(book), limits, readings.taken(), waivers, planTree.at());
         // Behind a key nobody knows may stand what everything else names: only the key is a mistake then.
         if (!hasStrayKey(planTree, Plan.class, BESIDE_PLAN) && !hasStrayKey(vehicleTree, Vehicle.class, BESIDE_SHEET)) {
-            new References(job, unread, problems).check();
+            References references = new References(job, unread, problems);
+            references.check();
+            references.rules(rules);
             readings.checkAllUsed(unread, problems);
             new Possible(job, problems).check();
         }

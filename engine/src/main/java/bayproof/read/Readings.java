@@ -88,7 +88,7 @@ final class Readings {
     Map<String, Taken> taken() {
         Map<String, Taken> taken = new LinkedHashMap<>();
         byPath.forEach((path, one) -> taken.put(path, new Taken(one.id(), path, one.value(), one.place(), one.instrument(), one.state(), one.conditions(),
-                one.who(), one.when(), one.photo(), replaced.getOrDefault(path, ""), why(path, one), one.at())));
+                one.who(), one.when(), one.photo(), one.photoHash(), replaced.getOrDefault(path, ""), why(path, one), one.at())));
         return Collections.unmodifiableMap(taken);
     }
 

@@ -1,6 +1,7 @@
 package bayproof.read;
 
 import bayproof.units.Dimension;
+import bayproof.units.Quantity;
 import bayproof.units.UnitException;
 import bayproof.units.Units;
 import bayproof.vocabulary.At;
@@ -10,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Supplier;
 
 /** Checks that what one value names stands somewhere. What an unnamed vehicle sheet would hold is not checked. */
 public final class References {
@@ -72,6 +74,18 @@ public final class References {
         job.vehicle().routes().values().forEach(route -> two(route.between(), route.at(), "a place or pass-through of the vehicle sheet", ends));
     }
 
+    /** A comeback belongs to a rule, or to none. */
+    void rules(Supplier<Collection<String>> rules) {
+        for (Visit visit : job.plan().visits().values()) {
+            if (visit.rule().isGiven() && !visit.rule().orElse(NONE).equals(NONE)) {
+                Collection<String> known = rules.get();
+                if (known != null) {
+                    name(visit.rule(), visit.at(), "a rule, or none", known);
+                }
+            }
+        }
+    }
+
     private void setting(Setting setting) {
         terminal(Shown.of(setting.id()), setting.at());
         setting.bandAbove().orElse(List.of()).forEach(above -> terminal(Shown.at(above, setting.bandAbove().atOr(setting.at())), setting.at()));
@@ -90,10 +104,36 @@ public final class References {
         name(Shown.of(inspection.id()), inspection.at(), "an inspection", InspectionList.points().keySet());
         inspected(inspection.faults(), inspection.at());
         inspected(inspection.leftOut(), inspection.at());
+        measured(inspection);
+    }
+
+    /** What was measured is of the kind that the look measures. */
+    private void measured(Inspection inspection) {
+        InspectionList.Point point = InspectionList.points().get(inspection.id());
+        Quantity value = inspection.measured().orElse(null);
+        if (point == null || value == null || value.dimension() == point.measures()) {
+            return;
+        }
+        At at = inspection.measured().atOr(inspection.at());
+        if (point.measures() == null) {
+            problems.add(at, inspection.path() + " takes no measure: it is a look of eyes and hands.", "Take this value out.");
+        } else {
+            problems.add(at, inspection.path() + ".measured is " + value.dimension().noun() + ".", "It takes " + point.measures().noun() + ", such as \"" + point.measure().suchAs() + "\".");
+        }
     }
 
     /** Things go by the names of the plan; an end of a run has a dot before it. */
     private void inspected(Shown<List<String>> things, At at) {
+        for (String thing : things.orElse(List.of())) {
+            String run = thing.endsWith(".from") || thing.endsWith(".to") ? thing.substring(0, thing.indexOf('.')) : thing;
+            if (!unread.contains(run)) {
+                Set<String> known = things();
+                name(Shown.at(known.contains(thing) ? thing : run, things.atOr(at)), at, "a thing of this job", known);
+            }
+        }
+    }
+
+    private Set<String> things() {
         Set<String> known = new TreeSet<>(job.items().keySet());
         known.addAll(job.plan().runs().keySet());
         known.addAll(job.passThroughs().keySet());
@@ -102,12 +142,7 @@ public final class References {
         known.addAll(job.plan().found().orElse(Map.of()).keySet());
         known.addAll(job.plan().keptParts().orElse(Map.of()).keySet());
         known.addAll(job.plan().buses().orElse(Map.of()).keySet());
-        for (String thing : things.orElse(List.of())) {
-            String run = thing.endsWith(".from") || thing.endsWith(".to") ? thing.substring(0, thing.indexOf('.')) : thing;
-            if (!unread.contains(run)) {
-                name(Shown.at(known.contains(thing) ? thing : run, things.atOr(at)), at, "a thing of this job", known);
-            }
-        }
+        return known;
     }
 
     private void place(Shown<String> place, At at) {

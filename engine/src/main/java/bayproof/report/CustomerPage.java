@@ -1,8 +1,10 @@
 package bayproof.report;
 
+import bayproof.demand.Gate;
 import bayproof.demand.Limits;
 import bayproof.facts.FuseStation;
 import bayproof.handover.HearingNote;
+import bayproof.judge.Verdict;
 import bayproof.read.Delivered;
 import bayproof.read.Item;
 import bayproof.read.Job;
@@ -12,6 +14,7 @@ import bayproof.report.worksheet.MarkdownForm;
 import bayproof.report.worksheet.Page;
 import bayproof.report.worksheet.Say;
 import bayproof.report.worksheet.TextForm;
+import bayproof.review.Evaluation;
 import bayproof.units.Dimension;
 import bayproof.units.Units;
 import java.util.ArrayList;
@@ -27,17 +30,20 @@ public final class CustomerPage {
             + "dealer that it does not pay for; it may refuse a defect that our work or parts caused (16 CFR 700.10; 15 U.S.C. 2302(c)). "
             + "Elsewhere other law applies. This is no legal advice.";
 
+    private final Evaluation evaluation;
     private final Job job;
     private final List<FuseStation> fuses;
     private final List<Block> blocks = new ArrayList<>();
 
-    private CustomerPage(Job job) {
-        this.job = job;
+    private CustomerPage(Evaluation evaluation) {
+        this.evaluation = evaluation;
+        this.job = evaluation.job();
         this.fuses = FuseStation.of(job);
         fitted();
         fuses();
         isolate();
         changed();
+        agreed();
         watch();
         hearing();
         kept();
@@ -45,13 +51,13 @@ public final class CustomerPage {
     }
 
     /** As a terminal shows it, 80 columns wide. */
-    public static String text(Job job) {
-        CustomerPage page = new CustomerPage(job);
+    public static String text(Evaluation evaluation) {
+        CustomerPage page = new CustomerPage(evaluation);
         return TextForm.of(page.title(), List.of(), page.running(), List.of(new Page("FOR THE CUSTOMER", page.blocks)));
     }
 
-    public static String markdown(Job job) {
-        CustomerPage page = new CustomerPage(job);
+    public static String markdown(Evaluation evaluation) {
+        CustomerPage page = new CustomerPage(evaluation);
         return MarkdownForm.of(page.title(), List.of(), page.running(), List.of(new Page("For the customer", page.blocks)), null);
     }
 
@@ -136,6 +142,17 @@ public final class CustomerPage {
         job.plan().found().orElse(Map.of()).values().forEach(found -> changes.add("found in the vehicle: " + found.what().orElse(Block.BLANK) + " ("
                 + plain(found.decision().orElse("not decided")) + ")"));
         say("", changes.isEmpty() ? "Nothing of the vehicle itself." : Plain.capital(String.join("; ", changes)) + ".");
+    }
+
+    /** What is not as it should be and was accepted for a time, in the words of whoever did. */
+    private void agreed() {
+        List<Verdict> waived = evaluation.judgment().verdicts().stream().filter(verdict -> evaluation.waiver(verdict, Gate.HANDOVER) != null).toList();
+        if (!waived.isEmpty()) {
+            heading("NOT AS IT SHOULD BE YET, AND ACCEPTED");
+            for (Verdict verdict : waived) {
+                say(Plain.capital(plain(verdict.subject().substring(verdict.subject().indexOf('.') + 1))) + ":", WaiverText.agreed(evaluation.waiver(verdict, Gate.HANDOVER)));
+            }
+        }
     }
 
     private void watch() {

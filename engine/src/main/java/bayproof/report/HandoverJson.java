@@ -64,6 +64,8 @@ public final class HandoverJson {
             json.writeStringField("planned", row.planned().isEmpty() ? null : Plain.text(row.planned()));
             json.writeStringField("built", Plain.text(row.built()));
             json.writeStringField("difference", row.difference().isEmpty() ? null : Plain.text(row.difference()));
+            json.writeStringField("limit", row.limit().isEmpty() ? null : Plain.text(row.limit()));
+            json.writeStringField("how", row.how().isEmpty() ? null : Plain.text(row.how()));
             json.writeEndObject();
         }
         json.writeEndArray();

@@ -7,6 +7,7 @@ import bayproof.handover.Delivery;
 import bayproof.judge.Verdict;
 import bayproof.read.FactoryFunction;
 import bayproof.read.Plan;
+import bayproof.read.Waiver;
 import bayproof.report.worksheet.Block;
 import bayproof.report.worksheet.MarkdownForm;
 import bayproof.report.worksheet.Page;
@@ -96,6 +97,10 @@ public final class HandoverPage {
 
     private List<Block> head() {
         List<Block> head = new ArrayList<>();
+        String promised = standing.evaluation().job().plan().job().promised().orElse("");
+        if (!promised.isEmpty()) {
+            add(head, "Promised", Plain.text(promised) + ".");
+        }
         add(head, "Judged", "everything due up to " + standing.gate().word() + ". Not looked at here: " + RuleBaseDate.built().notLookedAt() + ".");
         add(head, "Broken", standing.broken(Weight.STOP) + " stop, " + standing.broken(Weight.FIX) + " fix, " + standing.broken(Weight.ADVISE) + " advise.");
         add(head, "Not shown", Plain.count(standing.questions().facts().size(), "fact") + ", and " + Plain.count(standing.due(Outcome.UNSHOWN).size(), "check")
@@ -106,6 +111,7 @@ public final class HandoverPage {
         add(head, "Wishes", wishes());
         add(head, "Found things", found());
         add(head, "Functions", functions());
+        add(head, "Fault codes", faults());
         add(head, "Unfinished", unfinished());
         add(head, "Readings", readings());
         String oneGo = SignOffText.oneGo(standing.evaluation());
@@ -113,6 +119,7 @@ public final class HandoverPage {
             add(head, "Attested", oneGo);
         }
         add(head, "Signed", SignOffText.standing(record));
+        add(head, "On paper", "shop " + Block.BLANK + "  customer " + Block.BLANK);
         return head;
     }
 
@@ -152,6 +159,12 @@ public final class HandoverPage {
         return function.before().isGiven() && (after.equals("works") || after.equals(function.before().orElse("")));
     }
 
+    private String faults() {
+        Plan plan = standing.evaluation().job().plan();
+        return plan.checkIn().faultCodes().with(plan.delivered().faultCodes(), (before, after) -> after.stream().filter(one -> !before.contains(one)).toList())
+                .map(fresh -> fresh.size() + " new" + (fresh.isEmpty() ? "." : ": " + String.join(", ", fresh) + ".")).orElse("nobody wrote both before and after.");
+    }
+
     private String unfinished() {
         if (!delivery.unfinished().isGiven()) {
             return "nobody wrote whether a run was left unfinished.";
@@ -161,7 +174,8 @@ public final class HandoverPage {
     }
 
     private String readings() {
-        List<String> worst = delivery.worst().stream().map(one -> one.what() + " " + one.built() + ", planned " + one.planned()).toList();
+        List<String> worst = delivery.worst().stream().map(one -> one.what() + " " + one.built() + ", planned " + one.planned()
+                + (one.limit().isEmpty() ? "" : ", limit " + one.limit())).toList();
         return worst.isEmpty() ? Plain.count(delivery.built().size(), "value") + " compared." : "farthest from the plan: " + String.join("; ", worst) + ".";
     }
 
@@ -199,7 +213,8 @@ public final class HandoverPage {
     private List<Block> against() {
         List<Block> blocks = new ArrayList<>();
         for (Verdict verdict : standing.due(Outcome.BROKEN)) {
-            String waived = standing.waiver(verdict) == null ? "" : "Accepted: ";
+            Waiver waiver = standing.waiver(verdict);
+            String waived = waiver == null ? "" : "Accepted " + Plain.sentence(WaiverText.brief(waiver, RuleBaseDate.built().date())) + " ";
             blocks.add(new Block.Words(verdict.weight().name(), waived + why(verdict) + " (" + verdict.subject() + ", " + places.line(verdict.at()) + ", "
                     + verdict.rule().id() + ")"));
         }

@@ -72,7 +72,16 @@ public final class JobsJson {
         json.writeStringField("state", job.state().word());
         json.writeNumberField("age-days", job.ageDays());
         json.writeStringField("holds", Plain.text(job.holds()));
-        json.writeNumberField("waived", job.waived());
+        json.writeNumberField("waived", job.waived().size());
+        json.writeArrayFieldStart("accepted");
+        for (JobResult.Accepted one : job.waived()) {
+            json.writeStartObject();
+            json.writeStringField("rule", one.rule());
+            json.writeStringField("subject", one.subject());
+            json.writeStringField("reason", Plain.text(one.reason()));
+            json.writeEndObject();
+        }
+        json.writeEndArray();
         json.writeStringField("files", job.files());
         json.writeArrayFieldStart("open");
         for (var check : job.open()) {

@@ -77,7 +77,8 @@ public final class JobsPage {
             String left = Plain.padded(Plain.cut(job.tag().isEmpty() ? "-" : Plain.text(job.tag()), TAG - 1), TAG)
                     + Plain.padded(Plain.cut(job.promised().isEmpty() ? "-" : Plain.text(job.promised()), PROMISED - 1), PROMISED) + may;
             page.hanging(left, left.length(), (job.holds().isEmpty() ? "" : Plain.cut(Plain.capital(Plain.text(job.holds())), 120) + "; ") + Plain.text(job.job())
-                    + (job.waived() == 0 ? "" : ", " + job.waived() + " waived"));
+                    + (job.waived().isEmpty() ? "" : ", " + job.waived().size() + " waived: " + Plain.cut(String.join("; ", job.waived().stream()
+                    .map(one -> one.rule() + ", " + Plain.text(one.reason())).toList()), 120)));
         }
         if (!all && rows.size() > MOST_ROWS) {
             page.line("and " + (rows.size() - MOST_ROWS) + " more: --all lists every job, --as json as well.");

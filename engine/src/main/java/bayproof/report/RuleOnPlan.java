@@ -7,6 +7,7 @@ import bayproof.judge.Card;
 import bayproof.judge.Judgment;
 import bayproof.judge.RuleInfo;
 import bayproof.judge.Verdict;
+import bayproof.read.Waiver;
 import bayproof.review.AcceptedValue;
 import bayproof.review.Evaluation;
 import bayproof.vocabulary.Fact;
@@ -64,7 +65,10 @@ public final class RuleOnPlan {
         }
         verdict.needs().forEach(need -> page.hanging("  Waits for: ", 4, QuestionText.words(need) + "."));
         facts(page, verdict.subject(), verdict.measured());
-        if (verdict.outcome() != Outcome.HOLDS) {
+        Waiver waiver = evaluation.waiver(verdict, rule.gate());
+        if (waiver != null) {
+            page.hanging("  Waived: ", 4, WaiverText.whole(waiver));
+        } else if (verdict.outcome() != Outcome.HOLDS) {
             toAccept(page, verdict);
         }
     }

@@ -4,7 +4,7 @@ import bayproof.read.Waiver;
 import bayproof.review.Waivers;
 
 /** Waivers in words. */
-final class WaiverText {
+public final class WaiverText {
     private WaiverText() {
     }
 
@@ -23,10 +23,15 @@ final class WaiverText {
     }
 
     /** Everything that was decided. */
-    static String whole(Waiver waiver) {
+    public static String whole(Waiver waiver) {
         String second = waiver.second().initials().isGiven() ? " with " + person(waiver.second()) : "";
         return text(waiver.reason().orElse("") + ". By " + person(waiver.by()) + second + ", " + Days.day(waiver.date().orElse(""), "") + lasting(waiver, "")
                 + " (" + waiver.id() + ", " + waiver.at().file().replaceAll(".*[/\\\\]", "") + ":" + waiver.at().line() + ").");
+    }
+
+    /** Why and how long, for somebody who knows no rule. */
+    static String agreed(Waiver waiver) {
+        return text(Plain.sentence(waiver.reason().orElse("")) + " Accepted by the " + waiver.by().role().orElse("") + lasting(waiver, "") + ".");
     }
 
     private static String person(Waiver.Person person) {

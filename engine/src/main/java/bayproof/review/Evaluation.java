@@ -5,6 +5,7 @@ import bayproof.demand.Limits;
 import bayproof.facts.FactBook;
 import bayproof.judge.Court;
 import bayproof.judge.Judgment;
+import bayproof.judge.RuleBase;
 import bayproof.judge.RuleTimes;
 import bayproof.judge.Verdict;
 import bayproof.read.Job;
@@ -54,7 +55,7 @@ public record Evaluation(JobFiles files, Job job, FactBook facts, Judgment judgm
      * @throws UnusableInput when its files cannot be used
      */
     public static Evaluation of(JobFiles files, LocalDate today, Timing timing) throws UnusableInput {
-        Job job = JobReader.bind(files);
+        Job job = bound(files);
         timing.ended("binding");
         FactBook facts = FactBook.of(job);
         timing.ended("facts");
@@ -63,9 +64,29 @@ public record Evaluation(JobFiles files, Job job, FactBook facts, Judgment judgm
         return evaluation;
     }
 
+    /**
+     * Binds a job; a rule that it names is one of those there are.
+     *
+     * @throws UnusableInput when its files cannot be used
+     */
+    public static Job bound(JobFiles files) throws UnusableInput {
+        return JobReader.bind(files, RuleBase::ids);
+    }
+
     /** Evaluates a job by other limits than those in force. */
     public static Evaluation of(JobFiles files, Job job, Limits limits) {
         return judged(files, job, FactBook.of(job), limits, LocalDate.now(), new RuleTimes());
+    }
+
+    /**
+     * This evaluation, unless a reading of the finished job is one that its own wires and outputs rule out. A plan that is still being
+     * changed may contradict what was read before: that is told where somebody relies on the readings.
+     *
+     * @throws UnusableInput naming each such reading, with the reason
+     */
+    public Evaluation withPossibleReadings() throws UnusableInput {
+        PossibleReadings.check(job, facts.numbers().all());
+        return this;
     }
 
     /** The waiver that accepts a verdict at a gate; null where none does. */

@@ -8,12 +8,14 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * A record held against itself, against the files of its job, and against a head from paper.
  *
  * @param chain the record
- * @param files the files of the last entry, as they are now
+ * @param files the files of the last entry as they are now, and photos that came later
  * @param paper what the head from paper says; null where none was given
  */
 public record Proof(Chain chain, List<File> files, Paper paper) {
@@ -21,7 +23,8 @@ public record Proof(Chain chain, List<File> files, Paper paper) {
     /** What became of a signed file. */
     public enum State {
         SAME("same bytes"), MEANS_SAME("other bytes, same meaning"), CHANGED("CHANGED: it says something else"), OTHER_BYTES("CHANGED: other bytes"),
-        UNREADABLE("CHANGED: it cannot be read any more"), GONE("GONE: it is not there any more");
+        UNREADABLE("CHANGED: it cannot be read any more"), GONE("GONE: it is not there any more"),
+        ADDED("NEW: it was not there when this was signed");
 
         private final String words;
 
@@ -69,8 +72,22 @@ public record Proof(Chain chain, List<File> files, Paper paper) {
             for (SignedFile signed : chain.last().files()) {
                 files.add(new File(signed, state(folder, signed)));
             }
+            files.addAll(added(folder, chain.last()));
         }
         return new Proof(chain, files, head == null ? null : new Paper(head, chain.byHead(head)));
+    }
+
+    /** Photos that nobody signed for: who looks at the folder would take them for signed. */
+    private static List<File> added(Path folder, Entry last) throws IOException {
+        Set<String> signed = last.files().stream().map(SignedFile::file).collect(Collectors.toSet());
+        List<File> added = new ArrayList<>();
+        for (Path photo : new Photos(folder).lying()) {
+            String name = SignedSource.seenFrom(folder, photo);
+            if (!signed.contains(name)) {
+                added.add(new File(new SignedFile(name, SignedFile.PHOTO, Digest.of(photo), null), State.ADDED));
+            }
+        }
+        return added;
     }
 
     private static State state(Path folder, SignedFile signed) throws IOException {

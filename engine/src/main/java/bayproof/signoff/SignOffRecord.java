@@ -95,6 +95,7 @@ public final class SignOffRecord {
             }
             out.force(true);
         }
+        FileMode.keep(folder.resolve(FILE), part);
         Files.move(part, folder.resolve(FILE), StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
         force(folder);
     }

@@ -12,6 +12,7 @@ import java.util.Map;
  * @param meaning hash of what it says; null where only bytes can be compared
  */
 public record SignedFile(String file, String kind, String sha256, String meaning) {
+    static final String PHOTO = "photo";
 
     Map<String, Object> plain() {
         Map<String, Object> plain = new LinkedHashMap<>();

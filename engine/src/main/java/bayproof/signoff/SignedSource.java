@@ -1,5 +1,6 @@
 package bayproof.signoff;
 
+import bayproof.read.Job;
 import bayproof.read.JobFiles;
 import bayproof.read.Source;
 import bayproof.read.Tree.MapTree;
@@ -8,19 +9,14 @@ import bayproof.read.TreeReader;
 import bayproof.read.UnusableInput;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
 
 /** The disk, remembering the bytes it gave: what is signed is exactly what was judged. */
 public final class SignedSource implements Source {
-    /** Folder of the photos, beside the plan. */
-    private static final String PHOTOS = "photos";
-
     private final Map<Path, byte[]> given = new LinkedHashMap<>();
 
     @Override
@@ -50,16 +46,17 @@ public final class SignedSource implements Source {
      * Every file that was read, and every photo of the job.
      *
      * @param folder the folder of the plan
+     * @param job    what the files say
      * @throws UnusableInput when a file that could be judged cannot be read alone
      */
-    public List<SignedFile> files(Path folder) throws UnusableInput {
+    public List<SignedFile> files(Path folder, Job job) throws UnusableInput {
         List<SignedFile> files = new ArrayList<>();
         for (Map.Entry<Path, byte[]> one : given.entrySet()) {
             String name = one.getKey().toString();
             files.add(new SignedFile(seenFrom(folder, one.getKey()), JobFiles.isTable(name) ? "table" : kind(one.getValue(), name), Digest.of(one.getValue()),
                     Digest.meaning(one.getValue(), name)));
         }
-        files.addAll(photos(folder));
+        new Photos(folder).of(job).forEach(photo -> files.add(photo(folder, photo)));
         return files;
     }
 
@@ -68,24 +65,16 @@ public final class SignedSource implements Source {
         return tree.get("kind") instanceof ScalarTree kind ? kind.text() : "plan";
     }
 
-    /** Photos are looked for in one folder; links in it lead nowhere. */
-    private static List<SignedFile> photos(Path folder) {
-        Path photos = folder.resolve(PHOTOS);
-        if (!Files.isDirectory(photos)) {
-            return List.of();
-        }
-        try (Stream<Path> all = Files.walk(photos)) {
-            List<SignedFile> files = new ArrayList<>();
-            for (Path photo : all.filter(path -> Files.isRegularFile(path) && !Files.isSymbolicLink(path)).sorted().toList()) {
-                files.add(new SignedFile(seenFrom(folder, photo), "photo", Digest.of(photo), null));
-            }
-            return files;
+    private static SignedFile photo(Path folder, Path photo) {
+        try {
+            return new SignedFile(seenFrom(folder, photo), SignedFile.PHOTO, Digest.of(photo), null);
         } catch (IOException e) {
-            throw new UncheckedIOException("the photos cannot be read: " + e.getMessage(), e);
+            throw new UncheckedIOException("a photo cannot be read: " + e.getMessage(), e);
         }
     }
 
-    private static String seenFrom(Path folder, Path file) {
+    /** A file of a job as its record names it. */
+    static String seenFrom(Path folder, Path file) {
         Path from = folder.toAbsolutePath().normalize();
         Path to = file.toAbsolutePath().normalize();
         return (from.getRoot().equals(to.getRoot()) ? from.relativize(to) : to).toString().replace('\\', '/');

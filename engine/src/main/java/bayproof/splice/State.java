@@ -2,10 +2,10 @@ package bayproof.splice;
 
 import bayproof.read.Address;
 import bayproof.read.JobFiles;
-import bayproof.read.JobReader;
-import bayproof.read.Tree;
 import bayproof.read.Tree.MapTree;
+import bayproof.read.Tree;
 import bayproof.read.UnusableInput;
+import bayproof.review.Evaluation;
 import java.nio.file.Path;
 import java.util.List;
 
@@ -24,7 +24,7 @@ record State(JobText job, JobFiles files) {
     static State of(Path plan) throws UnusableInput {
         JobText job = JobText.of(plan.normalize());
         JobFiles files = job.files();
-        JobReader.bind(files);
+        Evaluation.bound(files);
         return new State(job, files);
     }
 
@@ -77,7 +77,7 @@ record State(JobText job, JobFiles files) {
      */
     State read() throws UnusableInput, NotSpliced {
         JobFiles read = job.files();
-        JobReader.bind(read);
+        Evaluation.bound(read);
         for (String kind : JobFiles.KINDS) {
             if (!Trees.sameInAnyOrder(files.tree(kind), read.tree(kind))) {
                 throw new NotSpliced("the job would not say the same otherwise");

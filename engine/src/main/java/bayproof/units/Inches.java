@@ -7,6 +7,8 @@ import java.util.regex.Pattern;
 /** Lengths as a tape measure in inches gives them: fractions down to sixty-fourths, feet with inches. */
 final class Inches {
     private static final String INCH = "(?:inches|inch|in\\.?|\"|''|″|′′|”)";
+    /** Every form of a length in feet or inches has one of these. */
+    private static final String MARKS = "iIfF\"'″′”’";
     private static final String FRACTION = "([0-9]{1,2})/(2|4|8|16|32|64)";
     private static final Pattern FRACTIONAL = Pattern.compile("(?i)(?:([0-9]{1,3})(?:\\s+|-))?" + FRACTION + "\\s*" + INCH);
     private static final Pattern FEET = Pattern.compile(
@@ -19,6 +21,9 @@ final class Inches {
 
     /** The length, or null where the text is none of these forms. */
     static Quantity parse(String clean) {
+        if (clean.chars().noneMatch(letter -> MARKS.indexOf(letter) >= 0)) {
+            return null;
+        }
         Matcher fractional = FRACTIONAL.matcher(clean);
         if (fractional.matches()) {
             return quantity(number(fractional.group(1)), fractional.group(2), fractional.group(3));

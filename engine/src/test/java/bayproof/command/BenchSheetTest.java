@@ -193,6 +193,11 @@ class BenchSheetTest {
         String plan = Jobs.changed(Jobs.TOUR, folder, "size: 2 AWG, length: 1.10 m", "size: 2 AWG, length: 1.10 m, color: \"" + HOSTILE + ", \\\"q\\\"\"");
         Path tables = folder.resolve("tables");
         Reply reply = Main.run("sheet", plan, "--as", "csv", "--to", tables.toString());
+        Path usual = Files.createFile(folder.resolve("usual"));
+        try (Stream<Path> written = Files.list(tables)) {
+            // Whoever may read any file made here may read these.
+            assertAll(written.map(file -> () -> assertEquals(Files.getPosixFilePermissions(usual), Files.getPosixFilePermissions(file), file.toString())));
+        }
         assertEquals(0, reply.status(), reply.err());
         try (Stream<Path> files = Files.list(tables)) {
             List<Path> written = files.sorted().toList();

@@ -10,6 +10,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -126,6 +127,59 @@ class HandoverTest {
         assertTrue(joint.err().replaceAll("\\s+", " ").contains("one joint cannot lose 0.3 V where feed and ground of amp-front lose 0.24 V"), joint.err());
         Reply sleep = Main.run("handover", Jobs.changed(Jobs.TOUR, folder.resolve("c"), "third: { after: 90 min }", "third: { after: 9 min }"));
         assertEquals(2, sleep.status(), sleep.out());
+    }
+
+    @Test
+    void whatTheJobsOwnCopperAndOutputRuleOutIsRefused() throws Exception {
+        // amp-sub hangs on 0.60 m of 8 AWG: by ASTM B258 2.06 mohm a meter at 20 °C, 1.9 at 0 °C, 11.5 A: 13 mV are lost in the copper.
+        Reply copper = Main.run("handover", Jobs.changed(Jobs.TOUR, folder, "feed-drop: 160 mV", "feed-drop: 1.6 mV"));
+        assertEquals(2, copper.status(), copper.out());
+        assertTrue(copper.err().replaceAll("\\s+", " ").contains("feed-drop cannot be 1.6 mV: the copper of the wire alone loses"), copper.err());
+        Reply output = Main.run("handover", Jobs.changed(Jobs.TOUR, folder.resolve("b"), "measured: 13.6 V", "measured: 136 V"));
+        assertEquals(2, output.status(), output.out());
+        assertTrue(output.err().replaceAll("\\s+", " ").contains("gain.measured cannot be 136 V: at its rated power the output has"), output.err());
+    }
+
+    @Test
+    void everyThingThatIsMeasuredOrTriedIsARowWithItsDifference() throws Exception {
+        String plan = Jobs.changed(Jobs.TOUR, folder, "amp-front.ch-3: { net: tweeter-left.coil-1, polarity: as-marked", "amp-front.ch-3: { net: tweeter-left.coil-1, polarity: reversed");
+        Path looks = Path.of(plan).resolveSibling("inspections.csv");
+        Files.writeString(looks, Files.readString(looks).replace("log of the detector in the job folder,none", "log of the detector in the job folder,sub-2"));
+        Map<String, JsonNode> rows = new HashMap<>();
+        new ObjectMapper().readTree(Main.run("handover", plan, "--as", "json").out()).get("planned-and-built").forEach(row -> rows.put(row.get("what").asText(), row));
+        for (String what : List.of("items.amp-front.under-load, feed and ground drop", "supply.sources.start-battery.charging.idle", "sleep.third.current",
+                "speaker-wiring.amp-front.ch-1.resistance", "items.woofer-left, polarity", "settings.amp-front.ch-1.gain.measured", "fault codes", "heat-soak.joint",
+                "items.amp-sub.under-load.case", "listening.whine", "listening.hiss", "listening.thump", "listening.echo", "listening.rattle")) {
+            assertTrue(rows.containsKey(what) && !rows.get(what).get("difference").isNull() && !rows.get(what).get("planned").isNull(), what + ": " + rows.get(what));
+        }
+        assertTrue(rows.get("sleep.third.current").get("how").asText().contains("90 min after it was locked, latches closed, 12.00 m to the key, meter clamp"),
+                rows.get("sleep.third.current").toString());
+        assertEquals("moves out", rows.get("items.woofer-left, polarity").get("built").asText());
+        assertEquals("moves in on a plus pulse", rows.get("items.tweeter-left, polarity").get("planned").asText(), "its leads are reversed");
+        assertEquals("the other way", rows.get("items.sub-2, polarity").get("difference").asText());
+        assertEquals("45 A to 90 A assumed", rows.get("supply.sources.alternator.idle-output").get("planned").asText(), "30 % to 60 % of 150 A");
+    }
+
+    @Test
+    void aComebackBelongsToARuleThatThereIs() throws Exception {
+        String visit = "  second: { date: 2026-12-10, reason: comeback, words: it whines, cause: a loose ground, hours: 1 h, rule: %s, unfinished: none }\n";
+        String first = "  first: { date: 2026-11-27, reason: planned, unfinished: none }\n";
+        Reply slip = Main.run("handover", Jobs.changed(Jobs.TOUR, folder, first, first + String.format(visit, "ground-metal-bare")));
+        assertEquals(2, slip.status(), slip.out());
+        assertTrue(slip.err().replaceAll("\\s+", " ").contains("\"ground-metal-bare\" is not a rule, or none. Did you mean"), slip.err());
+        Reply none = Main.run("handover", Jobs.changed(Jobs.TOUR, folder.resolve("b"), first, first + String.format(visit, "none")));
+        assertEquals(0, none.status(), none.out() + none.err());
+        assertTrue(none.out().replaceAll("\\s+", " ").contains("\"it whines\" Found: a loose ground. Hours: 1.00 h. Rule: none."), none.out());
+    }
+
+    @Test
+    void theFirstScreenHoldsWhatAnOwnerAsks() throws Exception {
+        String page = Main.run("handover", Jobs.changed(Jobs.TOUR, folder, "booked: 27 h", "booked: 27 h, promised: 2026-11-27T17:00")).out();
+        String screen = page.lines().limit(24).collect(Collectors.joining("\n"));
+        for (String label : List.of("Promised      2026-11-27T17:00.", "Broken        0 stop, 0 fix", "Wishes        5 of 6", "Found things  1, decided 1", "Functions     13 of 13",
+                "Fault codes   0 new.", "Unfinished    no run.", "Readings      farthest", "Signed        not yet.", "On paper      shop")) {
+            assertTrue(screen.contains(label), label + "\n" + screen);
+        }
     }
 
     @Test

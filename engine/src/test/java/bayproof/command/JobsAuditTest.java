@@ -57,6 +57,18 @@ class JobsAuditTest {
     }
 
     @Test
+    void betweenTwoVisitsAnAuditAsksForNoMoreThanTheHandover() throws IOException {
+        String run = "feed-work-lamp-1:\n    { from: block-stage.out-6, to: work-lamp-1.supply, size: 12 AWG, length: 2.00 m, metal: copper, insulation: 105 °C, through: [],\n"
+                + "      support: 250 mm, diameter: 4 mm, bend: 50 mm, near: {}, tied-to: none, label: ";
+        String plan = Jobs.changed(Jobs.TOUR, root.resolve("visit"), "unfinished: none }", "unfinished: [ feed-work-lamp-1 ] }", run + "both-ends", run
+                + "none, unfinished: { fuse: out, end: capped, tag: tagged, who: lead, when: 2026-11-27, evidence: photos 59 and 60 }");
+        assertEquals(Reply.COUNTS, Main.run("review", plan, "--gate", "handover").status(), "its label would count if it were connected");
+        assertEquals(Reply.CLEAR, Main.run("handover", plan).status(), Main.run("handover", plan).out());
+        String page = Main.run("handover", "--jobs", root.resolve("visit").toString(), "--all").out();
+        assertTrue(page.replaceAll("\\s+", " ").contains("1 may go, 0 may not"), page);
+    }
+
+    @Test
     void aBrokenJobIsReportedAndDoesNotStopTheRest() throws IOException {
         Path broken = Files.createDirectories(root.resolve("c"));
         Files.writeString(broken.resolve("plan.yaml"), "bayproof: 1\nitems: [ nonsense\n");

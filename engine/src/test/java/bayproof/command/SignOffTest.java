@@ -7,8 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import bayproof.signoff.SignOffRecord;
 import bayproof.support.Tally;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.regex.Matcher;
@@ -62,11 +64,12 @@ class SignOffTest {
 
     @Test
     void oneFlippedByteOfAnySignedFileIsReported() throws IOException {
+        everyKind();
         sign("AB");
         Random random = new Random(17);
         int flips = 0;
-        for (Path file : List.of(job.resolve("plan.yaml"), job.resolve("vehicle.yaml"), job.resolve("readings.yaml"), folder.resolve("seeds").resolve("parts.yaml"),
-                job.resolve("photos").resolve("1.jpg"))) {
+        for (Path file : List.of(job.resolve("plan.yaml"), job.resolve("vehicle.yaml"), job.resolve("readings.yaml"), folder.resolve("tour").resolve("seeds").resolve("parts.yaml"),
+                job.resolve("limits.yaml"), job.resolve("waivers.yaml"), job.resolve("pins.csv"), job.resolve("inspections.csv"), job.resolve("photos").resolve("1.jpg"))) {
             byte[] whole = Files.readAllBytes(file);
             for (int i = 0; i < FLIPS_A_FILE; i++) {
                 byte[] flipped = whole.clone();
@@ -84,6 +87,15 @@ class SignOffTest {
         Tally.count("flipped bytes of signed files reported", flips);
     }
 
+    /** A job with tables, shop limits, waivers and a photo. */
+    private void everyKind() throws IOException {
+        job = Path.of(Jobs.changed(Jobs.TOUR, folder.resolve("tour"), "readings: readings.yaml", "readings: readings.yaml\nlimits: limits.yaml\nwaivers: waivers.yaml")).getParent();
+        Files.writeString(job.resolve("limits.yaml"), "bayproof: 1\nkind: limits\nlimits:\n  charging-fall: { at-most: 90 mV, reason: our meters read finer }\n");
+        Files.writeString(job.resolve("waivers.yaml"), "bayproof: 1\nkind: waivers\nwaivers: {}\n");
+        Files.createDirectories(job.resolve("photos"));
+        Files.write(job.resolve("photos").resolve("1.jpg"), new byte[] {1, 2, 3, 4, 5});
+    }
+
     @Test
     void bytesAndMeaningAreToldApart() throws IOException {
         sign("AB");
@@ -96,6 +108,27 @@ class SignOffTest {
         assertTrue(prove().out().contains("plan.yaml  CHANGED: it says something else"), prove().out());
         Files.delete(job.resolve("photos").resolve("1.jpg"));
         assertTrue(prove().out().contains("photos/1.jpg  GONE"), prove().out());
+    }
+
+    @Test
+    void aPhotoThatCameLaterOrThatAReadingNamesIsToldToo() throws IOException {
+        Files.createDirectories(job.resolve("pictures"));
+        Files.write(job.resolve("pictures").resolve("meter.jpg"), new byte[] {9, 8, 7});
+        Path readings = job.resolve("readings.yaml");
+        String before = Files.readString(readings);
+        // SHA-256 of the bytes 9, 8, 7 as sha256sum prints it.
+        String hash = "06df4f7e1394f1c57cc6583fba4d8060a5a66f4f4771c14aeff6b9af8a28c9b3";
+        Files.writeString(readings, before.replaceFirst("who: ", "photo: pictures/meter.jpg, photo-hash: " + hash + ", who: "));
+        sign("AB");
+        assertTrue(prove().out().contains("pictures/meter.jpg  same bytes"), prove().out());
+        Files.write(job.resolve("photos").resolve("2.jpg"), new byte[] {6});
+        Reply proof = prove();
+        assertEquals(Reply.COUNTS, proof.status());
+        assertTrue(proof.out().contains("photos/2.jpg  NEW: it was not there when this was signed"), proof.out());
+        Files.write(job.resolve("pictures").resolve("meter.jpg"), new byte[] {9, 8});
+        Reply other = Main.run("handover", job.toString());
+        assertEquals(Reply.UNUSABLE, other.status());
+        assertTrue(other.err().replaceAll("\\s+", " ").contains("meter.jpg is another photo than the reading says"), other.err());
     }
 
     @Test
@@ -124,6 +157,29 @@ class SignOffTest {
         Reply signing = Main.run("handover", job.toString(), "--sign", "--by", "GH");
         assertEquals(Reply.UNUSABLE, signing.status());
         assertTrue(signing.err().contains("Nothing was signed"), signing.err());
+    }
+
+    @Test
+    void ofTwoProcessesThatSignAtOnceTheSecondIsTold() throws Exception {
+        Process first = process(SlowSigner.class.getName(), job.toString());
+        assertEquals("locked", first.inputReader().readLine());
+        Process second = process(Main.class.getName(), "handover", job.toString(), "--sign", "--by", "CD");
+        String told = new String(second.getErrorStream().readAllBytes(), StandardCharsets.UTF_8);
+        assertEquals(Reply.UNUSABLE, second.waitFor(), told);
+        assertTrue(told.replaceAll("\\s+", " ").contains("Somebody else is signing this job at this moment. Nothing was signed."), told);
+        first.outputWriter().append('\n').close();
+        assertEquals(0, first.waitFor());
+        Process again = process(Main.class.getName(), "handover", job.toString(), "--sign", "--by", "CD");
+        assertTrue(new String(again.getInputStream().readAllBytes(), StandardCharsets.UTF_8).startsWith("SIGNED  entry 2 by CD"));
+        assertEquals(Reply.CLEAR, again.waitFor());
+        assertEquals(2, Files.readAllLines(job.resolve(SignOffRecord.FILE)).size());
+    }
+
+    private static Process process(String... command) throws IOException {
+        List<String> line = new ArrayList<>(List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-XX:TieredStopAtLevel=1",
+                "-cp", System.getProperty("java.class.path")));
+        line.addAll(List.of(command));
+        return new ProcessBuilder(line).start();
     }
 
     @Test

@@ -9,6 +9,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -82,6 +83,28 @@ class WaiverTest {
         assertEquals(Reply.CLEAR, reply.status(), reply.out());
         assertTrue(reply.out().startsWith("TAG T-1042  MAY GO - 1 accepted by the lead until 5 Dec.\n"), reply.out());
         assertTrue(Main.run("handover", plan, "--today", "2026-12-06").out().contains("MAY NOT GO - Move the fuse"));
+    }
+
+    @Test
+    void everySheetShowsWhoAcceptedItAndWhy() throws IOException {
+        String plan = job();
+        String reason = "nearer place in this vehicle";
+        for (String[] line : new String[][] {{"sheet", plan}, {"sheet", plan, "--as", "markdown"}, {"sheet", plan, "--as", "json"}, {"review", plan, "--as", "sarif"},
+            {"review", plan, "--as", "junit"}, {"handover", plan, "--as", "markdown"}, {"handover", plan, "--as", "json"}, {"handover", plan, "--customer"},
+            {"handover", plan, "--as", "sarif"}, {"handover", plan, "--as", "junit"}}) {
+            String[] dated = Arrays.copyOf(line, line.length + 2);
+            dated[line.length] = "--today";
+            dated[line.length + 1] = "2026-11-30";
+            Reply reply = Main.run(dated);
+            assertEquals(Reply.CLEAR, reply.status(), String.join(" ", line) + reply.out() + reply.err());
+            assertTrue(reply.out().replaceAll("\\s+", " ").contains(reason), String.join(" ", line) + "\n" + reply.out());
+            assertFalse(reply.out().contains("STOP OPEN"), reply.out());
+        }
+        String jobs = Main.run("handover", "--jobs", folder.toString(), "--all", "--today", "2026-11-30").out();
+        assertTrue(jobs.replaceAll("\\s+", " ").contains("1 waived: fuse-near-battery, no " + reason), jobs);
+        assertTrue(Main.run("sheet", plan, "--today", "2026-12-06").out().contains("STOP OPEN"), "the day after its last one");
+        String customer = Main.run("handover", plan, "--customer", "--today", "2026-11-30").out();
+        assertFalse(customer.contains("fuse-near-battery"), "no rule on the customer's page");
     }
 
     @Test

@@ -1,6 +1,7 @@
 package bayproof.demand;
 
 import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.TreeMap;
 
@@ -9,7 +10,7 @@ public final class Limits {
     private final Map<String, Limit> byName;
 
     public Limits(Map<String, Limit> byName) {
-        this.byName = new TreeMap<>(byName);
+        this.byName = new LinkedHashMap<>(new TreeMap<>(byName));
     }
 
     /**

@@ -11,7 +11,9 @@ package bayproof.vocabulary;
  * @param faulty   what was found wrong; empty for nothing
  * @param timely   whether the look came when there was something to see
  * @param byOther  whether somebody else than who prepared the plan looked, where that is asked
+ * @param measured the worst value that was measured, in the unit its dimension is kept in; zero for a look that measures nothing
  */
 public record Inspected(String subject, At at, String point, Shown<Boolean> there, Shown<Attestation> word, Shown<Boolean> complete,
-                        Shown<Boolean> sound, Shown<String> faulty, Shown<Boolean> timely, Shown<Boolean> byOther) implements Fact {
+                        Shown<Boolean> sound, Shown<String> faulty, Shown<Boolean> timely, Shown<Boolean> byOther,
+                        Shown<Double> measured) implements Fact {
 }

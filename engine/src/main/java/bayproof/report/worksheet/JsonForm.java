@@ -2,6 +2,7 @@ package bayproof.report.worksheet;
 
 import bayproof.report.JsonText;
 import bayproof.report.Plain;
+import bayproof.report.WaiverText;
 import bayproof.worksheet.Clearance;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
@@ -55,6 +56,16 @@ final class JsonForm {
             json.writeStringField("rule", stop.rule());
             json.writeStringField("subject", stop.subject());
             json.writeStringField("say", stop.say());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeArrayFieldStart("accepted");
+        for (Clearance.Waived one : clearance.waived()) {
+            json.writeStartObject();
+            json.writeStringField("rule", one.verdict().rule().id());
+            json.writeStringField("subject", one.verdict().subject());
+            json.writeStringField("outcome", one.verdict().outcome().word());
+            json.writeStringField("waived", WaiverText.whole(one.waiver()));
             json.writeEndObject();
         }
         json.writeEndArray();

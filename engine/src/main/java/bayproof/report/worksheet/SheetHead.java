@@ -7,6 +7,7 @@ import bayproof.report.Cautions;
 import bayproof.report.Days;
 import bayproof.report.Plain;
 import bayproof.report.RuleBaseDate;
+import bayproof.report.WaiverText;
 import bayproof.vocabulary.Shown;
 import bayproof.worksheet.Clearance;
 import java.util.ArrayList;
@@ -47,6 +48,14 @@ final class SheetHead {
                 head.add(new Block.Words("", "and " + (clearance.stops().size() - MOST_STOPS) + " more: bayproof review."));
             }
         }
+        List<Clearance.Waived> waived = clearance.waived();
+        for (Clearance.Waived one : waived.subList(0, Math.min(MOST_STOPS, waived.size()))) {
+            head.add(new Block.Words("ACCEPTED", one.verdict().weight().name() + " " + one.verdict().rule().id() + " on " + one.verdict().subject() + ": "
+                    + WaiverText.whole(one.waiver())));
+        }
+        if (waived.size() > MOST_STOPS) {
+            head.add(new Block.Words("", "and " + (waived.size() - MOST_STOPS) + " more accepted: bayproof review."));
+        }
         head.add(new Block.Words("", gates()));
         head.add(new Block.Words("", vehicle(plan)));
         return head;
@@ -71,7 +80,8 @@ final class SheetHead {
                 open.add(gate.gate().act() + " (" + against + ")");
             }
         }
-        return "GATE CLEARED: " + (last == null ? "none" : last.word()) + "." + (open.isEmpty() ? " Nothing that the rules look at stands against the work."
+        return "GATE CLEARED: " + (last == null ? "none" : last.word()) + "." + (open.isEmpty() ? " Nothing that the rules look at stands against the work"
+                + (clearance.waived().isEmpty() ? "." : ", but for " + Plain.count(clearance.waived().size(), "check") + " accepted.")
                 : " In the way: " + String.join("; ", open) + ".");
     }
 

@@ -1,4 +1,4 @@
-package bayproof.handover;
+package bayproof.review;
 
 import bayproof.judge.Verdict;
 import bayproof.read.Item;
