@@ -68,7 +68,10 @@ rem start; messages of the Java runtime about its archive are nobody's business
 
 :start
 if not exist "%archive%" call :rehearse
-"%java%" -XX:+IgnoreUnrecognizedVMOptions -Xshare:auto "-XX:SharedArchiveFile=%archive%" -Xlog:disable -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Xmx512m -XX:-UsePerfData -jar "%jar%" %*
+rem An archive of jobs is worth the better compiler, one job is not.
+set "compiler=-XX:TieredStopAtLevel=1"
+if "%~2"=="--jobs" set "compiler=-XX:+TieredCompilation"
+"%java%" -XX:+IgnoreUnrecognizedVMOptions -Xshare:auto "-XX:SharedArchiveFile=%archive%" -Xlog:disable %compiler% -XX:+UseSerialGC -Xmx512m -XX:-UsePerfData -jar "%jar%" %*
 exit /b %errorlevel%
 
 rem Errorlevel 10 where a source is newer than the build. Files are passed by the environment: no character of a path is read as code.

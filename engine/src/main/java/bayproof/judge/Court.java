@@ -7,8 +7,10 @@ import bayproof.vocabulary.Fact;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /** Judges the facts of a job by the rule base. */
@@ -40,14 +42,12 @@ public final class Court {
         RuleBase base = RuleBase.built();
         List<Verdict> verdicts = new ArrayList<>();
         List<Judgment.NotApplicable> outside = new ArrayList<>();
-        Set<String> seen = new HashSet<>();
-        Set<String> spoke = new HashSet<>();
+        Map<String, Set<String>> spoke = new HashMap<>();
         for (Demand demand : base.demands(facts, times)) {
             RuleInfo rule = base.rules().get(demand.rule());
-            if (!seen.add(demand.rule() + " " + demand.fact().subject())) {
+            if (!spoke.computeIfAbsent(rule.id(), any -> new HashSet<>()).add(demand.fact().subject())) {
                 throw new RuleFault("the rule in " + rule.file() + " speaks twice about " + demand.fact().subject());
             }
-            spoke.add(rule.id());
             times.begin(rule.id());
             Object result = assess(rule, demand, limits);
             times.end();
@@ -57,7 +57,7 @@ public final class Court {
                 outside.add((Judgment.NotApplicable) result);
             }
         }
-        base.rules().values().stream().filter(rule -> !spoke.contains(rule.id()))
+        base.rules().values().stream().filter(rule -> !spoke.containsKey(rule.id()))
                 .forEach(rule -> outside.add(new Judgment.NotApplicable(rule, null, "no " + rule.about() + " in this job")));
         Collections.sort(verdicts);
         Collections.sort(outside);

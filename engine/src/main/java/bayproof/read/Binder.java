@@ -53,7 +53,7 @@ final class Binder {
     private static final Map<Class<?>, Shape> SHAPES = new ConcurrentHashMap<>();
 
     /** What is needed again and again of a record class. */
-    private record Shape(RecordComponent[] components, Field[] fields, Constructor<?> constructor, List<String> keys) {
+    private record Shape(RecordComponent[] components, Field[] fields, Constructor<?> constructor, List<String> keys, Set<String> known) {
         static Shape of(Class<?> type) {
             RecordComponent[] components = type.getRecordComponents();
             Field[] fields = new Field[components.length];
@@ -71,7 +71,7 @@ final class Binder {
             try {
                 Constructor<?> constructor = type.getDeclaredConstructor(types);
                 constructor.setAccessible(true);
-                return new Shape(components, fields, constructor, keys);
+                return new Shape(components, fields, constructor, keys, Set.copyOf(keys));
             } catch (NoSuchMethodException e) {
                 throw new IllegalStateException(e);
             }
@@ -114,7 +114,7 @@ final class Binder {
         if (tree instanceof MapTree given) {
             map = given;
             here = given.at();
-            refuseUnknownKeys(map, shape.keys(), extra);
+            refuseUnknownKeys(map, shape, extra);
         } else if (tree != null && !isUnknown(tree) && !isBareWord(type, tree)) {
             problems.add(tree.at(), "\"" + id + "\" must be a group of keys, not " + tree.noun() + ".",
                     "Keys it takes: " + String.join(", ", shape.keys()) + ".");
@@ -149,18 +149,19 @@ final class Binder {
         }
     }
 
-    private void refuseUnknownKeys(MapTree map, List<String> fields, String... extra) {
-        List<String> known = new ArrayList<>(fields);
-        known.addAll(List.of(extra));
+    private void refuseUnknownKeys(MapTree map, Shape shape, String... extra) {
+        List<String> more = List.of(extra);
         Entry before = null;
         for (Entry entry : map.entries().values()) {
-            if (!known.contains(entry.key())) {
+            if (!shape.known().contains(entry.key()) && !more.contains(entry.key())) {
                 if (isCutByComma(before, entry)) {
                     String whole = ((ScalarTree) before.value()).text() + "," + entry.key();
                     cutByComma.add(before.value().at());
                     problems.add(before.value().at(), "\"" + whole + "\" has a comma, which ends a value here.",
                             "Write a decimal point: \"" + whole.replace(',', '.') + "\".");
                 } else {
+                    List<String> known = new ArrayList<>(shape.keys());
+                    known.addAll(more);
                     problems.unknown(entry.keyAt(), "a key that is known here", entry.key(), known);
                 }
             }

@@ -7,11 +7,11 @@ import bayproof.vocabulary.At;
 import bayproof.vocabulary.Shown;
 import java.util.Collection;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeSet;
 
 /**
  * Values measured on the vehicle. A reading that says with what, in which state, by whom and when it was taken
@@ -55,8 +55,8 @@ final class Readings {
     private static final String HASH = "[0-9a-fA-F]{64}";
 
     private final Map<String, String> replaced = new LinkedHashMap<>();
-    private final TreeSet<String> lapsed = new TreeSet<>();
-    private final TreeSet<String> readable = new TreeSet<>();
+    private final Set<String> lapsed = new HashSet<>();
+    private final Set<String> readable = new HashSet<>();
 
     /** A reading with a tool whose calibration had run out on that day replaces nothing. */
     void add(Reading reading, MapTree calibrations, Problems problems) {

@@ -1,5 +1,6 @@
 package bayproof.report;
 
+import bayproof.demand.Gate;
 import bayproof.read.Plan;
 import bayproof.review.Body;
 import bayproof.review.OpenFact;
@@ -59,7 +60,8 @@ public final class AskForm {
         }
         page.blank().line("Write each answer with its unit. \"unknown\" keeps the question open; \"cannot-be-seen\" says that you looked "
                 + "and could not see it, and is judged. A blank is asked again.");
-        page.blank().line("Read back: bayproof new " + Places.slashed(plan) + " --answers FORM");
+        page.blank().line("Read back: bayproof " + (standing.gate() == Gate.HANDOVER ? "handover " + Places.slashed(plan) + " --filled FORM"
+                : "new " + Places.slashed(plan) + " --answers FORM"));
         page.blank();
         blank(page, "Filled in by", FilledForm.BY, "");
         blank(page, "Date and time", FilledForm.WHEN, "such as 2026-11-20T10:20");

@@ -22,7 +22,7 @@ public final class CsvText {
     }
 
     /**
-     * The text with a value put into the cell of a row and a column. A column that is not there is added at the end.
+     * The text with a value put into the cell of a row and a column. Either is added at the end where it is not there.
      *
      * @param text the table, with its byte order mark if it has one
      * @param keys id of the row, then the keys that the column is named by
@@ -49,8 +49,7 @@ public final class CsvText {
             throw new NotSpliced("the table is empty");
         }
         List<Cell> header = rows.get(0);
-        List<Cell> row = rows.stream().skip(1).filter(cells -> cells.get(0).text().equals(id)).findFirst()
-                .orElseThrow(() -> new NotSpliced("the table has no row \"" + id + "\""));
+        List<Cell> row = rows.stream().skip(1).filter(cells -> cells.get(0).text().equals(id)).findFirst().orElse(null);
         List<Edit> edits = new ArrayList<>();
         int at = 0;
         while (at < header.size() && !header.get(at).text().replaceAll("\\s*\\[.*", "").equals(column)) {
@@ -60,8 +59,15 @@ public final class CsvText {
             int end = header.get(at - 1).to();
             edits.add(new Edit(end, end, separator + column));
         }
-        edits.add(cell(row, at, quoted(words(value))));
+        String written = quoted(words(value));
+        edits.add(row == null ? newRow(quoted(id) + String.valueOf(separator).repeat(at) + written) : cell(row, at, written));
         return Edit.made(text, edits);
+    }
+
+    /** A row at the end, with the line ends of the table. */
+    private Edit newRow(String row) {
+        String end = text.contains("\r\n") ? "\r\n" : "\n";
+        return new Edit(text.length(), text.length(), (text.endsWith("\n") ? "" : end) + row + end);
     }
 
     private Edit cell(List<Cell> row, int at, String written) throws NotSpliced {

@@ -4,6 +4,7 @@ import bayproof.demand.Gate;
 import bayproof.demand.Weight;
 import bayproof.support.Jobs;
 import java.io.IOException;
+import java.lang.management.ManagementFactory;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.nio.file.Files;
@@ -45,16 +46,24 @@ final class VariedJobs {
         // Once over the first of them, so that the measured time is that of a warm program.
         Audit.of(audit, plans.subList(0, Math.min(100, plans.size())), new AtomicBoolean(), (done, of, held) -> { });
         long start = System.nanoTime();
+        long cpu = processorNanos();
         Audit result = Audit.of(audit, plans, new AtomicBoolean(), (done, of, held) -> {
             if (done % MEASURED_EVERY == 0) {
+                System.out.printf(Locale.ROOT, "%d jobs, %.1f ms of processor time a job so far%n", done, (processorNanos() - cpu) / 1e6 / done);
                 System.gc();
                 System.out.printf(Locale.ROOT, "%d jobs, %.1f MiB in use after a collection%n", done, (Runtime.getRuntime().totalMemory() - Runtime.getRuntime().freeMemory()) / MIB);
             }
         });
         double seconds = (System.nanoTime() - start) / 1e9;
+        System.out.printf(Locale.ROOT, "%.1f ms of processor time a job, collections and compiler included%n", (processorNanos() - cpu) / 1e6 / result.jobs().size());
         System.out.printf(Locale.ROOT, "%d jobs in %.1f s: %.1f jobs/s on %d processors; %d may go, %d may not, %d cannot be read%n", result.jobs().size(), seconds,
                 result.jobs().size() / seconds, Runtime.getRuntime().availableProcessors(), result.count(JobResult.State.MAY_GO), result.count(JobResult.State.MAY_NOT_GO),
                 result.count(JobResult.State.UNREADABLE));
+    }
+
+    /** What other programs take from the processors does not count in it. */
+    private static long processorNanos() {
+        return ((com.sun.management.OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean()).getProcessCpuTime();
     }
 
     /** Writes jobs below a folder, with the parts book they share. */
@@ -71,7 +80,7 @@ final class VariedJobs {
             Files.writeString(job.resolve("plan.yaml"), varied(plan, random).replaceFirst("tag: T-1187", String.format(Locale.ROOT, "tag: T-%05d, promised: %s", i, date.plusDays(10)))
                     .replaceFirst("(job: \\{.*date: )2026-11-20", "$1" + date));
             Files.writeString(job.resolve("vehicle.yaml"), varied(vehicle, random).replace("T-1187", String.format(Locale.ROOT, "T-%05d", i)));
-            for (String file : List.of("pins.csv", "readings.yaml")) {
+            for (String file : List.of("pins.csv", "inspections.csv", "readings.yaml")) {
                 Files.copy(van.resolve(file), job.resolve(file));
             }
         }
