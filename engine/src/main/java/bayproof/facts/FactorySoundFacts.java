@@ -7,12 +7,14 @@ import bayproof.read.Plan;
 import bayproof.read.Vehicle;
 import bayproof.solve.sound.MeasuredTones;
 import bayproof.vocabulary.At;
+import bayproof.vocabulary.CarriedSettings;
 import bayproof.vocabulary.Fact;
 import bayproof.vocabulary.FactoryOutput;
 import bayproof.vocabulary.Kleene;
 import bayproof.vocabulary.Need;
 import bayproof.vocabulary.Shown;
 import bayproof.vocabulary.SoundChannel;
+import bayproof.vocabulary.SummedChannel;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -50,7 +52,11 @@ final class FactorySoundFacts {
         TreeSet<String> used = new TreeSet<>(named);
         used.addAll(joined);
         used.stream().filter(outputs::containsKey).forEach(id -> facts.accept(output(outputs.get(id))));
-        channels.values().forEach(channel -> facts.accept(channel(channel, joined)));
+        for (AudioInput channel : channels.values()) {
+            facts.accept(channel(channel, joined));
+            facts.accept(summed(channel));
+            facts.accept(carried(channel));
+        }
         joined.stream().filter(id -> !named.contains(id) && outputs.containsKey(id)).forEach(id -> {
             Vehicle.Output output = outputs.get(id);
             Shown<Boolean> open = missing("audio-inputs", "what the sound of " + id + " is used as", output.at());
@@ -104,13 +110,7 @@ final class FactorySoundFacts {
     // channels
 
     private SoundChannel channel(AudioInput channel, TreeSet<String> joined) {
-        Shown<List<AudioTable>> parts = channel.of().then(ids -> {
-            List<AudioTable> tables = new ArrayList<>();
-            for (String id : ids) {
-                tables.add(outputs.get(id).audio());
-            }
-            return tables.isEmpty() ? missing(channel.path() + ".of", "the outputs it is made of", channel.of().atOr(channel.at())) : Shown.of(tables);
-        });
+        Shown<List<AudioTable>> parts = parts(channel);
         Shown<List<String>> polarities = all(parts, AudioTable::polarity);
         Shown<List<Double>> delays = all(parts, AudioTable::delaySeconds);
         Shown<TreeSet<String>> bands = all(parts, AudioTable::carries).map(TreeSet::new);
@@ -119,6 +119,42 @@ final class FactorySoundFacts {
                 delays.map(MeasuredTones::delaySpread),
                 bands.with(channel.expects(), FactorySoundFacts::covers).with(brought(channel, joined), (covers, yes) -> covers),
                 bands.with(channel.expects(), (have, wanted) -> String.join(" and ", have) + " for " + wanted), flat(channel, parts), steady(channel, parts));
+    }
+
+    private Shown<List<AudioTable>> parts(AudioInput channel) {
+        return channel.of().then(ids -> {
+            List<AudioTable> tables = new ArrayList<>();
+            for (String id : ids) {
+                tables.add(outputs.get(id).audio());
+            }
+            return tables.isEmpty() ? missing(channel.path() + ".of", "the outputs it is made of", channel.of().atOr(channel.at())) : Shown.of(tables);
+        });
+    }
+
+    /** How far apart the gains lie that the outputs of a channel are summed with. */
+    private SummedChannel summed(AudioInput channel) {
+        Shown<Double> apart = channel.of().then(ids -> {
+            Shown<double[]> ends = Shown.of(new double[] {Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY});
+            for (String id : ids) {
+                Shown<Double> gain = channel.sumGains().containsKey(id) ? channel.sumGains().get(id)
+                        : missing(channel.path() + ".sum-gain." + id, "gain that " + id + " is summed with", channel.at());
+                ends = ends.with(gain, (both, one) -> new double[] {Math.min(both[0], one), Math.max(both[1], one)});
+            }
+            return ends.map(both -> both[1] - both[0]);
+        });
+        return new SummedChannel(channel.path(), channel.at(), channel.of().map(ids -> ids.size() > 1), apart);
+    }
+
+    /** Settings made on a signal of this job fit it; those from elsewhere fit a flat one, if they were made on one. */
+    private CarriedSettings carried(AudioInput channel) {
+        Shown<Boolean> flat = flat(channel, parts(channel));
+        Shown<Boolean> fits = channel.settingsMadeOn().then(made -> switch (made) {
+            case "this-output" -> Shown.of(true);
+            case "flat" -> flat;
+            default -> Shown.of(false);
+        });
+        return new CarriedSettings(channel.path(), channel.at(), Shown.of(!model.job.plan().settings().isEmpty()), fits,
+                channel.settingsMadeOn().with(flat, (made, now) -> "made on: " + made + "; now: " + (now ? "flat" : "shaped")));
     }
 
     /** Whether pins of the job bring every output that the channel is made of. */

@@ -28,6 +28,8 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
 
 /** Facts about what hangs on each amplifier output: its halves, its shares, its wires and what a meter reads there. */
 final class OutputFacts {
@@ -185,7 +187,7 @@ final class OutputFacts {
         if (net == null) {
             Shown<Double> missing = output.wiring().net().map(text -> 0.0);
             return new MeteredOutput(path, output.wiring().at(), output.wiring().readOhms(), missing, missing, missing,
-                    missing.map(x -> true), missing.map(x -> ""));
+                    missing.map(x -> true), missing.map(x -> ""), missing.map(x -> ""));
         }
         double cold = model.limit("coil-temperature").low();
         double warm = model.limit("coil-temperature").high();
@@ -197,10 +199,14 @@ final class OutputFacts {
         Shown<List<MeterReading.OfFault>> faults = least.with(greatest, (low, high) -> new SpeakerNet[] {low, high})
                 .with(wire, (both, ohms) -> MeterReading.ofFaults(both[0], both[1], ohms, cold, warm));
         note(path, window);
-        Shown<String> doubtful = faults.with(output.wiring().readOhms(), (all, reading) -> all.stream()
-                .filter(one -> one.window().holds(reading)).map(one -> one.fault().words()).toList()).map(all -> String.join("; ", all));
+        Shown<String> doubtful = faults.with(output.wiring().readOhms(), (all, reading) -> words(all, one -> one.window().holds(reading)));
+        Shown<String> alike = faults.with(window, (all, planned) -> words(all, one -> one.window().meets(planned)));
         return new MeteredOutput(path, output.wiring().at(), output.wiring().readOhms(), window.then(one -> end(one.low(), wire, "least")),
-                window.then(one -> end(one.high(), wire, "greatest")), expected(window, net), doubtful.map(String::isEmpty), doubtful);
+                window.then(one -> end(one.high(), wire, "greatest")), expected(window, net), doubtful.map(String::isEmpty), doubtful, alike);
+    }
+
+    private static String words(List<MeterReading.OfFault> faults, Predicate<MeterReading.OfFault> wanted) {
+        return faults.stream().filter(wanted).map(one -> one.fault().words()).distinct().collect(Collectors.joining("; "));
     }
 
     private Shown<Double> end(double ohms, Shown<Double> wire, String which) {

@@ -139,6 +139,12 @@ final class SignalFacts {
                 : Shown.missing(new Need("runs", "the run that brings a signal to " + output.amplifier().id(), output.amplifier().at()));
     }
 
+    /** The terminal that a signal comes from to an output; null where no run of the job brings one. */
+    String sourceOf(Output output) {
+        Run run = arriving(output);
+        return run == null ? null : source(run);
+    }
+
     /** The run into the input of an output: the one of its number, else the first of its amplifier; null where there is none. */
     private Run arriving(Output output) {
         String own = output.amplifier().id() + ".signal-" + output.wiring().id().replaceAll(".*-", "");

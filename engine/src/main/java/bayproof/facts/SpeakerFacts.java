@@ -40,7 +40,11 @@ final class SpeakerFacts {
         new CrossoverFacts(model, inUse).collect(facts);
         new BoxFacts(model, amplifiers.nets(), inUse, cables).collect(facts);
         new DriverFacts(model, amplifiers, inUse).collect(facts);
-        new SignalFacts(model, inUse).collect(facts);
+        SignalFacts signals = new SignalFacts(model, inUse);
+        signals.collect(facts);
+        new ChannelMapFacts(model, inUse, signals).collect(facts);
+        new SpeakerReturnFacts(model, inUse).collect(facts);
+        new InputFacts(model).collect(facts);
         Set<String> wired = new LinkedHashSet<>();
         for (Item.Speaker speaker : model.job.itemsOf(Item.Speaker.class)) {
             facts.accept(new BoxedSpeaker(speaker.path(), speaker.at(), speaker.data().plays(), speaker.data().plays().map("subwoofer"::equals), enclosed(speaker)));
@@ -201,6 +205,6 @@ final class SpeakerFacts {
     }
 
     private double ohms(Plan.Wiring wiring, String net) {
-        return amplifiers.loadOhms(new Plan.Wiring(wiring.id(), wiring.path(), wiring.at(), Shown.of(net), wiring.readOhms(), wiring.toBodyOhms(), wiring.directVolts(), wiring.polarity())).orElse(0.0);
+        return amplifiers.loadOhms(new Plan.Wiring(wiring.id(), wiring.path(), wiring.at(), Shown.of(net), wiring.readOhms(), wiring.toBodyOhms(), wiring.directVolts(), wiring.polarity(), wiring.guard())).orElse(0.0);
     }
 }

@@ -16,4 +16,9 @@ public sealed interface Figure permits NumberFigure, RuleFigure {
     default String command() {
         return "bayproof figure " + name() + " " + example();
     }
+
+    /** What is said where the values lead to nothing. */
+    default FigureMistake noNumber() {
+        return FigureMistake.of("These values give no number for " + name() + ".", "Such as: " + command());
+    }
 }

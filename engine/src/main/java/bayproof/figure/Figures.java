@@ -2,18 +2,17 @@ package bayproof.figure;
 
 import bayproof.judge.RuleBase;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 
 /** Everything that can be worked out by hand. */
 public final class Figures {
     private static final List<NumberFigure> NUMBERS = numbersByName();
     private static final List<RuleFigure> RULES = rulesByName();
     /** Rules with a number in them that values on a command line cannot answer, with the reason. */
-    private static final Map<String, String> NOT_BY_HAND = notByHandByName();
+    private static final Map<String, String> NOT_BY_HAND = Map.of("pin-proved-first",
+            "somebody has to vouch for the reading (who, when, with which instrument), and function and color are held against the vehicle sheet");
 
     private Figures() {
     }
@@ -31,6 +30,7 @@ public final class Figures {
         all.addAll(SupplyRules.all());
         all.addAll(SoundRules.all());
         all.addAll(BodyRules.all());
+        all.addAll(AcousticRules.all());
         all.addAll(ProvingRules.all());
         all.addAll(MeasuredLooks.all());
         all.sort(Comparator.comparing(RuleFigure::name));
@@ -45,17 +45,6 @@ public final class Figures {
     /** The rules that can be asked, by id. */
     public static List<RuleFigure> rules() {
         return RULES;
-    }
-
-    private static Map<String, String> notByHandByName() {
-        Map<String, String> reasons = new TreeMap<>();
-        reasons.put("pin-proved-first", "somebody has to vouch for the reading (who, when, with which instrument), and function and color are held against the vehicle sheet");
-        List.of("box-volume-fits-speaker", "closed-box-peak", "port-tuned-as-wanted", "port-end-free", "port-air-speed", "cone-within-travel", "vented-box-has-low-cut")
-                .forEach(rule -> reasons.put(rule, "it takes the whole enclosure with its speakers, ports, filling, wires and filters"));
-        List.of("crossovers-meet", "bands-add-up", "corner-above-resonance", "delay-matches-distance")
-                .forEach(rule -> reasons.put(rule, "it takes the speakers and the settings of both bands"));
-        List.of("enclosure-passes-way-in", "speaker-fits-its-place").forEach(rule -> reasons.put(rule, "it takes the outer shape and the vehicle's own measures"));
-        return Collections.unmodifiableMap(reasons);
     }
 
     /** Rules with a number in them that cannot be asked by hand, with the reason why, a clause. */

@@ -82,6 +82,7 @@ public final class Given {
                 case QUANTITIES -> quantities(text, input.dimension());
                 case SIZE -> size(text);
                 case COUNT -> count(text);
+                case NUMBER -> plain(text);
                 case WORD -> word(input, text);
                 case NET -> NetText.parse(text);
             };
@@ -113,6 +114,13 @@ public final class Given {
             throw new IllegalArgumentException("\"" + text + "\" is no whole number");
         }
         return Integer.parseInt(text.strip());
+    }
+
+    private static Double plain(String text) {
+        if (!text.strip().matches("[0-9]{1,6}(\\.[0-9]{1,9})?") || Double.parseDouble(text.strip()) <= 0) {
+            throw new IllegalArgumentException("\"" + text + "\" is no number above zero");
+        }
+        return Double.parseDouble(text.strip());
     }
 
     private static String word(Input input, String text) {

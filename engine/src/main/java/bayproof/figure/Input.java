@@ -23,6 +23,8 @@ public record Input(String name, Kind kind, Dimension dimension, List<String> wo
         QUANTITIES,
         /** A whole number without a unit. */
         COUNT,
+        /** A plain number above zero without a unit. */
+        NUMBER,
         /** A cable size. */
         SIZE,
         /** A word of a list. */
@@ -41,6 +43,10 @@ public record Input(String name, Kind kind, Dimension dimension, List<String> wo
 
     static Input count(String name, String says) {
         return new Input(name, Kind.COUNT, null, List.of(), null, says);
+    }
+
+    static Input number(String name, String says) {
+        return new Input(name, Kind.NUMBER, null, List.of(), null, says);
     }
 
     static Input size(String name, String says) {
@@ -79,6 +85,7 @@ public record Input(String name, Kind kind, Dimension dimension, List<String> wo
             case QUANTITY -> dimension.noun() + " such as " + dimension.examples();
             case QUANTITIES -> dimension.noun() + " such as " + dimension.examples() + ", or several with commas between";
             case COUNT -> "a whole number such as \"4\"";
+            case NUMBER -> "a number such as \"0.45\"";
             case SIZE -> "a cable size such as \"4 AWG\" or \"25 mm2\"";
             case WORD -> "one of " + String.join(", ", words);
             case NET -> "voice coils such as \"4 ohm + 4 ohm | 4 ohm + 4 ohm\" (+ in series, | in parallel; \"4 ohm behind 4.7 uF\" is fed through a capacitor)";

@@ -61,7 +61,7 @@ public record NumberFigure(String name, String says, List<Input> inputs, String 
         Worked worked = sum.of(given);
         for (Value value : worked.values()) {
             if (!Double.isFinite(value.si())) {
-                throw FigureMistake.of("These values give no number for " + name + ".", "Such as: " + command());
+                throw noNumber();
             }
         }
         return new Answer(given, worked);

@@ -6,6 +6,7 @@ import bayproof.judge.Judgment;
 import bayproof.judge.Verdict;
 import bayproof.vocabulary.At;
 import bayproof.vocabulary.Fact;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -49,7 +50,7 @@ public record RuleFigure(String name, List<Input> inputs, String example, Sum su
     }
 
     public RuleFigure {
-        inputs = List.copyOf(inputs);
+        inputs = inputs.stream().sorted(Comparator.comparing(Input::needed).reversed()).toList();
     }
 
     /**
@@ -61,8 +62,17 @@ public record RuleFigure(String name, List<Input> inputs, String example, Sum su
      */
     public Answer ask(List<String> words, Limits limits) throws FigureMistake {
         Given given = Given.read(this, words, limits);
-        Asked asked = sum.of(given);
+        Asked asked;
+        try {
+            asked = sum.of(given);
+        } catch (IllegalArgumentException e) {
+            // No air, no load, no frequency: what the solver refuses.
+            throw noNumber();
+        }
         Object said = Court.judge(name, asked.fact(), limits);
+        if (said instanceof Verdict verdict && verdict.measured() != null && verdict.measured().word() == null && !Double.isFinite(verdict.measured().number())) {
+            throw noNumber();
+        }
         return said instanceof Verdict verdict ? new Answer(given, verdict, null, asked.calculation())
                 : new Answer(given, null, ((Judgment.NotApplicable) said).reason(), asked.calculation());
     }

@@ -63,7 +63,7 @@ final class SoundRules {
                         Shown.of(given.net().shareRatio(CHECK_HERTZ))), SoundNumbers.text(given) + ", at 1 kHz")),
                 new RuleFigure("lead-reads-as-worked-out", meterInputs(), "reading=2.1 ohm net=\"4 ohm | 4 ohm\" wire=0.1 ohm", given -> {
                     MeterReading window = SoundNumbers.window(given);
-                    return new Asked(new MeteredOutput(SUBJECT, AT, given.shown("reading"), Shown.of(window.low()), Shown.of(window.high()), Shown.of(window.high()), YES, Shown.of("")),
+                    return new Asked(new MeteredOutput(SUBJECT, AT, given.shown("reading"), Shown.of(window.low()), Shown.of(window.high()), Shown.of(window.high()), YES, Shown.of(""), Shown.of("")),
                             print(window.low(), Dimension.RESISTANCE) + " to " + print(window.high(), Dimension.RESISTANCE) + ": " + SoundNumbers.windowText(given));
                 }),
                 new RuleFigure("speaker-cable-large-enough", SoundNumbers.wireInputs(), "load=4 ohm size=16 AWG length=5 m", given -> new Asked(

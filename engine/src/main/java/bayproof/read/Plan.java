@@ -135,7 +135,9 @@ public record Plan(@Field(key = "job", says = "the job") Head job,
                          @Field(key = "dc", says = "DC volts at the output before a speaker hangs on it", in = Dimension.VOLTAGE, zero = true)
                          Shown<Double> directVolts,
                          @Field(key = "polarity", says = "how the leads are joined to the marks of speaker and output", words = {"as-marked", "reversed"})
-                         Shown<String> polarity) {
+                         Shown<String> polarity,
+                         @Field(key = "guard", says = "what guards a tweeter on it while settings are made", words = {"capacitor", "unplugged", "none"})
+                         Shown<String> guard) {
     }
 
     /** One pin of a factory connector that the job joins. */

@@ -7,6 +7,7 @@ import java.util.List;
 
 /** What is set at one output of an amplifier or processor. */
 public record Setting(String id, String path, At at,
+                      @Field(key = "name", says = "name of the output on its label and in the device's own list") Shown<String> name,
                       @Field(key = "use", says = "whether a speaker hangs on the output or it is spare and muted", words = {"speaker", "spare-muted"})
                       Shown<String> use,
                       @Field(key = "gain", says = "how the gain is set") Gain gain,

@@ -63,8 +63,9 @@ public record SurveyTable(String heading, List<String> path, String inner, Strin
                 nested("spaces", "spaces", "positions", "position", Vehicle.Space.class, Vehicle.Box.class,
                         "Clear size for a box, one row for each position of seats and lids.", List.of(List.of("behind-seats", "cargo-side", "seats-back"), List.of("behind-seats", "", "seats-forward"))),
                 nested("connectors", "connectors", "cavities", "cavity", Vehicle.Connector.class, Vehicle.Cavity.class,
-                        "Plugs of the radio, one row for each wire. Family: shape and number of cavities. Color as seen, never from memory.",
-                        List.of(List.of("radio-a", "", "4"), List.of("radio-a", "", "5"), List.of("radio-a", "", "7"), List.of("radio-a", "", "8"))),
+                        "Plugs of the radio, one row for each wire. Family: shape and number of cavities. Speaker returns: one wire for each speaker, or one that "
+                                + "several share. Color as seen, never from memory.",
+                        List.of(List.of("radio-a", "", "", "4"), List.of("radio-a", "", "", "5"), List.of("radio-a", "", "", "7"), List.of("radio-a", "", "", "8"))),
                 entry("outputs", "outputs", null, Vehicle.Output.class, "Feeds and signals the vehicle gives: turn-on wire, switched feeds, speaker pairs.",
                         List.of(), List.of()),
                 tones(),

@@ -114,6 +114,8 @@ public record Vehicle(@Field(key = "title", says = "what vehicle this is") Shown
     /** A connector of the radio. */
     public record Connector(String id, String path, At at,
                             @Field(key = "family", says = "connector family, by shape and number of cavities") Shown<String> family,
+                            @Field(key = "speaker-returns", says = "whether each speaker behind it has a return wire of its own or several share one",
+                                   words = {"own", "shared"}) Shown<String> speakerReturns,
                             @Inline Seen seen,
                             @Field(key = "cavities", says = "cavities with a wire") Map<String, Cavity> cavities) {
     }

@@ -3,6 +3,7 @@ package bayproof.refit;
 import bayproof.demand.Demand;
 import bayproof.demand.Outcome;
 import bayproof.judge.Verdict;
+import bayproof.read.AudioInput;
 import bayproof.read.Choices;
 import bayproof.read.Item;
 import bayproof.read.Job;
@@ -14,6 +15,7 @@ import bayproof.read.Vehicle;
 import bayproof.review.Evaluation;
 import bayproof.units.Dimension;
 import bayproof.units.Units;
+import bayproof.vocabulary.Kleene;
 import bayproof.vocabulary.Shown;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -226,10 +228,24 @@ final class NewPlan {
     // signals, holes, buses
 
     private MapTree input(String id, MapTree entry) {
-        MapTree moved = entry.without("set-at-volume");
+        MapTree moved = Trees.without(entry, "set-at-volume", "sum-gain");
         List<String> of = old.plan().audioInputs().get(id).of().orElse(List.of());
+        if ("this-output".equals(Trees.text(moved.get("settings-made-on")))) {
+            String made = madeOn(old.plan().audioInputs().get(id));
+            moved = made == null ? moved.without("settings-made-on") : moved.with("settings-made-on", Trees.word(made));
+        }
         boolean all = of.stream().allMatch(output -> counterparts.output(output) != null && counterparts.output(output).isFound());
         return all ? moved.with("of", Trees.list(of.stream().map(output -> counterparts.output(output).found()).toList())) : moved.without("of");
+    }
+
+    /** What kind of signal settings were made on that were made on the old vehicle's outputs; null where nobody said. */
+    private String madeOn(AudioInput channel) {
+        if (old.items().get(channel.correctedBy().orElse("")) instanceof Item.Processor) {
+            return "flat";
+        }
+        List<Shown<Boolean>> shaped = channel.of().orElse(List.of()).stream().map(output -> old.vehicle().outputs().get(output).audio().shaped()).toList();
+        return shaped.stream().anyMatch(one -> Kleene.is(one, true)) ? "shaped"
+                : !shaped.isEmpty() && shaped.stream().allMatch(one -> Kleene.is(one, false)) ? "flat" : null;
     }
 
     private MapTree holes(MapTree plan) {

@@ -5,6 +5,7 @@ import bayproof.read.CoilNet;
 import bayproof.read.Item;
 import bayproof.read.Job;
 import bayproof.read.Plan;
+import bayproof.solve.sound.Levels;
 import bayproof.vocabulary.Fact;
 import bayproof.vocabulary.GainSetting;
 import bayproof.vocabulary.MeteredOutput;
@@ -30,6 +31,10 @@ public final class SpeakerLines {
      */
     public record Line(String output, Shown<String> net, Shown<Double> loadOhms, Shown<Double> minimumOhms, int coils,
                        Shown<Double> ratedWatts, Shown<Double> ratedOhms, MeteredOutput meter, GainSetting gain) {
+        /** AC volts of so many watts in its nominal load. */
+        public Shown<Double> voltsOf(double watts) {
+            return loadOhms.map(ohms -> Levels.targetVolts(watts, ohms));
+        }
     }
 
     private SpeakerLines() {

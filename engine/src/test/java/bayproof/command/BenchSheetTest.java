@@ -125,6 +125,29 @@ class BenchSheetTest {
     }
 
     @Test
+    void aTargetSaysAtWhichVolumeItHoldsOrAsks() throws Exception {
+        String known = Main.run("sheet", Jobs.TOUR.toString()).out().replaceAll("\\s+", " ");
+        assertTrue(known.contains("the source's volume step 24 of 30, and no further") && !known.contains("does not say one volume"), known);
+        String open = Main.run("sheet", Jobs.changed(Jobs.TOUR, folder, "of: [ radio-rear-left ], expects: full, settings-made-on: flat, set-at-volume: 24 of 30",
+                "of: [ radio-rear-left ], expects: full, settings-made-on: flat")).out().replaceAll("\\s+", " ");
+        assertTrue(open.contains("ASK The plan does not say one volume of the source at which these targets hold.") && open.contains("the source's volume step ........, and"), open);
+        // 45 W into 4 ohm is 13.42 V (root of watts times ohms), less than the target of 14 V.
+        assertTrue(known.contains("amp-side.ch-1 (side left)") && known.contains("Limiter off meanwhile, then at 45 W, 13.42 V AC."), known);
+    }
+
+    @Test
+    void aWideWindowSaysWhatItDoesNotExclude() throws Exception {
+        String known = Main.run("sheet", Jobs.TOUR.toString()).out();
+        assertFalse(known.contains("WIDE") || known.contains("CANNOT TELL"), known);
+        String wide = Main.run("sheet", Jobs.changed(Jobs.TOUR, folder, "sub-1: { part: sub-10in-dual-4,", "sub-1: { part: sub-10in-dual-4, dc-resistance: { coil-1: unknown, coil-2: unknown },",
+                "sub-2: { part: sub-10in-dual-4,", "sub-2: { part: sub-10in-dual-4, dc-resistance: { coil-1: unknown, coil-2: unknown },",
+                "resistance: 3.5 ohm, to-body: 500 kohm, dc: 4 mV", "resistance: unknown, to-body: 500 kohm, dc: 4 mV")).out().replaceAll("\\s+", " ");
+        assertTrue(wide.contains("WIDE amp-sub.ch-1: the DC resistance of a coil is not written, so its window is 65 % to 95 % of the nominal impedance."), wide);
+        // By hand: one coil shorted leaves 4 | 8 = 2.67 ohm, up to 2.5 ohm at 95 %, and the net as planned begins at 65 % of 4 ohm, 2.6 ohm: cold and warm copper make them meet.
+        assertTrue(wide.contains("CANNOT TELL amp-sub.ch-1: a reading in this window does not exclude: ") && wide.contains("Lift one branch and read again."), wide);
+    }
+
+    @Test
     void everyFuseIsMetFromItsPostOutwardAndWhatJoinsTwoSourcesComesLast() throws Exception {
         JsonNode fuses = json(Jobs.TOUR.toString()).get("fuses");
         assertEquals(16, fuses.size());

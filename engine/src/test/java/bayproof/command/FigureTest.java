@@ -140,6 +140,9 @@ class FigureTest {
         assertEquals(tourVan("settings.amp-front.ch-1.full-volts").get("value").asDouble(), value("target-volts power=50 W load=4 ohm"));
         assertEquals(tourVan("speaker-wiring.amp-sub.ch-1.load").get("value").asDouble(), value("load \"net=4 ohm + 4 ohm | 4 ohm + 4 ohm\""));
         assertEquals(judged("parked-days", "supply.sources.start-battery"), json("parked-days capacity=70 Ah standby=23 mA wished=10 d").at("/measured/value").asDouble());
+        assertEquals(judged("delay-matches-distance", "settings.amp-front.ch-1"),
+                json("delay-matches-distance delay=4.38 ms distance=1.10 m farthest=2.60 m").at("/measured/value").asDouble(), 1e-6);
+        assertEquals(judged("corner-above-resonance", "items.tweeter-left"), json("corner-above-resonance corner=3.5 kHz resonance=1.2 kHz").at("/measured/value").asDouble());
         assertEquals(judged("gain-target-within-output", "settings.amp-sub.ch-1"),
                 json("gain-target-within-output target=13.5 V level=-5 dBFS power=150 W load=4 ohm").at("/measured/value").asDouble());
     }
@@ -164,6 +167,22 @@ class FigureTest {
         "load \"net=3 ohm | 3 ohm\" bridged=yes; 1; 0.75; 0.005"})
     void publishedAnswers(String asked, int which, double published, double halfUnit) throws IOException {
         assertEquals(published, json(asked).at("/values/" + which + "/value").asDouble(Double.NaN), halfUnit);
+        Tally.count("outside checks", 1);
+    }
+
+    /**
+     * Published answers, of rules: lecture notes 34870 of a technical university, lesson 9 (second-order Butterworth, one turned round: +3.0 dB; Linkwitz-Riley of fourth order: 0 dB) and
+     * lesson 8, problem 2b (radius 3.75 cm, 9.8 cm long, 90 L: 31 Hz, within the half millimeter of the printed length); a forum's worked example (contour.org, number 91188: two 3 ohm
+     * in parallel, bridged 0.75 per half).
+     */
+    @ParameterizedTest
+    @CsvSource(delimiter = ';', quoteCharacter = '\'', value = {
+        "bands-add-up low-pass=3 kHz high-pass=3 kHz low-pass-shape=butterworth low-pass-order=2 high-pass-shape=butterworth high-pass-order=2 inverted=yes; 3.0; 0.05",
+        "bands-add-up low-pass=3 kHz high-pass=3 kHz; 0; 0.05",
+        "port-tuned-as-wanted diameter=75 mm length=98 mm air=90 L wanted=31 Hz; 1; 0.002",
+        "bridged-half-minimum \"net=3 ohm | 3 ohm\" least=2 ohm; 0.75; 0.005"})
+    void publishedAnswersOfRules(String asked, double published, double halfUnit) throws IOException {
+        assertEquals(published, json(asked).at("/measured/value").asDouble(Double.NaN), halfUnit);
         Tally.count("outside checks", 1);
     }
 
@@ -214,7 +233,12 @@ class FigureTest {
         "ampacity size=4 AWG insulation=60 °C ambient=90 °C; may carry no current",
         "holds-in-a-crash fasteners=4 fastener=strap thread=M5 mass=4 kg; There is no figure for",
         "draw class=E power=100 W; is none of its words",
-        "standby-days capacity=70 Ah standby=0 A; give no number"})
+        "standby-days capacity=70 Ah standby=0 A; give no number",
+        "port-tuned-as-wanted diameter=75 mm length=98 mm air=0 L wanted=31 Hz; give no number",
+        "crossovers-meet low-pass=0 Hz high-pass=90 Hz; give no number",
+        "bands-add-up low-pass=3 kHz high-pass=3 kHz low-pass-order=3; no linkwitz-riley filter of order 3",
+        "closed-box-peak resonance=34 Hz mechanical-q=0 electrical-q=0.9 equivalent=49 L air=40 L resistance=6 ohm; is no number above zero",
+        "cone-within-travel resonance=28 Hz mechanical-q=5 electrical-q=0.45 equivalent=60 L air=40 L resistance=3 ohm cone=320 cm2 volts=20 V linear=9 mm diameter=80 mm; a diameter and a length"})
     void whatIsWrongIsSaidWithTheFix(String asked, String says) {
         Reply reply = ask(asked);
         assertEquals(Reply.UNUSABLE, reply.status(), reply.out());

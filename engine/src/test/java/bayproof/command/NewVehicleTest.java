@@ -68,7 +68,7 @@ class NewVehicleTest {
                 "(\\| cargo-floor-nut \\| cargo +\\| +\\|) {9}", "$1 this-car ", "(?s)(\\| behind-seats \\| cargo-side \\| seats-back .*?)\\|  +\\|\n", "$1| this-car |\n",
                 "(?s)(## outputs.*?\n\\|-.*?\n)", "$1| front-left | audio | radio | | no | full | normal | 0 ms | false | false |\n",
                 "(?s)(## tones.*?\n\\|-.*?\n)", "$1| front-left | quiet | 0.52 V | 0.50 V | 0.48 V |\n| front-left | loud | 4.1 V | 4 V | |\n",
-                "(?s)(## connectors.*?\n\\|-.*?\n)", "$1| radio-b | iso-10487-b | 5 | speaker | white | front-left | this-car |\n"));
+                "(?s)(## connectors.*?\n\\|-.*?\n)", "$1| radio-b | iso-10487-b | own | 5 | speaker | white | front-left | this-car |\n"));
         assertEquals(0, reply.status(), reply.err());
         Path file = folder.resolve("blue-van.yaml");
         String sheet = Files.readString(file);

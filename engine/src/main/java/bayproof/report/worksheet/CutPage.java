@@ -47,10 +47,11 @@ final class CutPage {
         blocks.add(new Block.Heading(size + ": " + Plain.count(group.cuts().size(), "cable") + ", " + total));
         Set<String> crimps = new TreeSet<>();
         group.cuts().forEach(cut -> List.of(cut.from(), cut.to()).forEach(end -> crimps.add(crimp(end))));
-        boolean alike = crimps.size() == 1;
+        boolean open = crimps.remove(crimp(null));
+        boolean alike = crimps.size() <= 1;
         if (alike) {
-            blocks.add(new Block.Words("", crimps.iterator().next().equals(crimp(null)) ? "No end says how it is made: tool " + Block.BLANK
-                    : "Every end: " + crimps.iterator().next() + "."));
+            blocks.add(new Block.Words("", crimps.isEmpty() ? "No end says how it is made: tool " + Block.BLANK
+                    : (open ? "Every end with a terminal: " : "Every end: ") + crimps.iterator().next() + "." + (open ? " The others: tool " + Block.BLANK : "")));
         }
         List<List<String>> rows = new ArrayList<>();
         for (CutList.Cut cut : group.cuts()) {

@@ -41,6 +41,8 @@ final class FusePage {
         blocks.add(new Block.Heading("GROUNDS"));
         blocks.add(sheet.grounds().isEmpty() ? new Block.Words("", "The plan names no ground point.")
                 : new Block.Grid(List.of("", "ground", "where", "metal, fastener", "torque", "cables on it"), sheet.grounds().stream().map(FusePage::ground).toList()));
+        sheet.grounds().stream().filter(ground -> ground.arriving().size() > MOST_NAMES)
+                .forEach(ground -> blocks.add(new Block.Words(ground.id(), String.join(", ", ground.arriving()))));
         blocks.add(new Block.Words("", "Torque: from the vehicle maker's papers or the fastener's data sheet; where there is none, write the wrench used, mark the nut and look again after the first hot drive."));
         return new Page("2 FUSES AND GROUNDS", blocks);
     }
@@ -111,7 +113,6 @@ final class FusePage {
         String metal = point == null ? "ground bar" : Say.text(point.surface()) + " of " + Say.text(point.structure()) + "\n" + Say.text(point.fastener())
                 + "\n" + point.sealed().map(yes -> yes.equals("yes") ? "seal the joint" : "not sealed").orElse("sealed? " + Block.BLANK);
         return List.of(Block.BOX, ground.id(), Say.text(ground.place()), metal, Block.BLANK,
-                String.join("\n", ground.arriving().size() <= MOST_NAMES ? ground.arriving()
-                        : List.of(ground.arriving().get(0), "and " + (ground.arriving().size() - 1) + " more")));
+                ground.arriving().size() <= MOST_NAMES ? String.join("\n", ground.arriving()) : ground.arriving().size() + " cables,\nsee below");
     }
 }

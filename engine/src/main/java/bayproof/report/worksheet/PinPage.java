@@ -8,6 +8,7 @@ import bayproof.report.Days;
 import bayproof.units.Dimension;
 import bayproof.units.Units;
 import bayproof.vocabulary.MeteredOutput;
+import bayproof.vocabulary.Shown;
 import bayproof.worksheet.PinForms;
 import bayproof.worksheet.PinFunctions;
 import bayproof.worksheet.SpeakerLines;
@@ -89,18 +90,35 @@ final class PinPage {
                     Say.amount(line.minimumOhms(), Dimension.RESISTANCE), must(line.meter()), Block.BLANK));
         }
         blocks.add(new Block.Grid(List.of("", "output", "coils: + in series,\n| in parallel", "nominal\nload", "least\nload", "meter must\nread", "reads"), rows));
-        blocks.add(new Block.Words("", "A meter reads the coils' DC resistance, which is less than the nominal load, and the cable. Touch the tips together first and take that reading off."));
+        blocks.add(new Block.Words("", "A meter reads the coils' DC resistance, which is less than the nominal load, and the cable. Touch the tips together first and take that reading off. "
+                + "The windows hold for coils and cable at " + Amounts.figure(limits.named("coil-temperature")) + "."));
         Limit least = limits.named("least-impedance-share");
         blocks.add(new Block.Words("", "For information: the impedance of a speaker may fall to " + Say.amount(least.value(), Dimension.RATIO) + " of its nominal one (" + least.source()
                 + "). So these loads may fall to: " + dips(least.value()) + ". An amplifier's least load is stated for nominal ones."));
-        for (SpeakerLines.Line line : sheet.speakers()) {
-            String doubtful = line.meter() == null ? "" : line.meter().doubtful().orElse("");
-            if (!doubtful.isEmpty()) {
-                blocks.add(new Block.Words("CANNOT TELL", line.output() + ": the reading written in the plan fits these as well: " + doubtful + ". Lift one branch and read again."));
-            }
-        }
+        doubts(blocks);
         blocks.add(new Block.Words("MUST NOT READ", "near 0 ohm (short or pinched cable); open (a coil or joint is open, or a capacitor is in the way); anything to ground; "
                 + "twice what the other side reads (one of two parallel coils is open)."));
+    }
+
+    /** Windows that rest on nominal impedances, and what a reading cannot exclude. */
+    private void doubts(List<Block> blocks) {
+        List<String> wide = sheet.speakers().stream().filter(line -> line.meter() != null && line.meter().expectedOhms() instanceof Shown.Assumed).map(SpeakerLines.Line::output).toList();
+        if (!wide.isEmpty()) {
+            blocks.add(new Block.Words("WIDE", String.join(", ", wide) + ": the DC resistance of a coil is not written, so its window is "
+                    + Amounts.figure(limits.named("coil-resistance")) + " of the nominal impedance. Read each coil before it is fitted and write it into the plan."));
+        }
+        Map<String, List<String>> alike = new LinkedHashMap<>();
+        for (SpeakerLines.Line line : sheet.speakers()) {
+            String read = line.meter() == null ? "" : line.meter().doubtful().orElse("");
+            String any = line.meter() == null ? "" : line.meter().alike().orElse("");
+            if (!read.isEmpty()) {
+                blocks.add(new Block.Words("CANNOT TELL", line.output() + ": the reading written in the plan fits these as well: " + read + ". Lift one branch and read again."));
+            } else if (!any.isEmpty()) {
+                alike.computeIfAbsent(any, same -> new ArrayList<>()).add(line.output());
+            }
+        }
+        alike.forEach((faults, outputs) -> blocks.add(new Block.Words("CANNOT TELL", String.join(", ", outputs) + ": a reading in this window does not exclude: " + faults
+                + ". Lift one branch and read again.")));
     }
 
     /** Least impedance of each load, outputs of the same load together. */

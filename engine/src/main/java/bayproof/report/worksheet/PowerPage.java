@@ -4,6 +4,7 @@ import bayproof.demand.Limits;
 import bayproof.facts.FuseStation;
 import bayproof.read.Item;
 import bayproof.read.Job;
+import bayproof.read.Setting;
 import bayproof.report.Amounts;
 import bayproof.units.Dimension;
 import bayproof.vocabulary.GainSetting;
@@ -160,6 +161,10 @@ final class PowerPage {
         blocks.add(new Block.Heading("LEVELS"));
         blocks.addAll(SheetHead.cautions("Speakers off the amplifier while a tone plays: a full tone ruins a tweeter, and hearing, in seconds."));
         String volume = volume();
+        if (volume.equals(Block.BLANK)) {
+            blocks.add(new Block.Words("ASK", "The plan does not say one volume of the source at which these targets hold. Settle it before the first gain is touched, write it in here, "
+                    + "and leave it there for all of them: " + Block.BLANK));
+        }
         for (SpeakerLines.Line line : sheet.speakers()) {
             blocks.add(new Block.Words(Block.BOX, level(line, volume)));
         }
@@ -197,14 +202,21 @@ final class PowerPage {
     }
 
     /** What is known of an output; volts that nobody set are a blank. */
-    private static String level(SpeakerLines.Line line, String volume) {
+    private String level(SpeakerLines.Line line, String volume) {
         GainSetting gain = line.gain();
         String volts = gain == null ? Block.BLANK + " V" : blank(gain.targetVolts(), Dimension.VOLTAGE, "V");
         String tone = gain == null ? Block.BLANK + " Hz" : blank(gain.toneHertz(), Dimension.FREQUENCY, "Hz");
         String level = gain == null ? Block.BLANK + " dBFS" : gain.level().map(value -> Say.amount(value, Dimension.LEVEL) + "FS").orElse(Block.BLANK + " dBFS");
-        return line.output() + ", rated " + Say.amount(line.ratedWatts(), Dimension.POWER) + " into " + Say.amount(line.ratedOhms(), Dimension.RESISTANCE) + ", planned load "
+        Setting setting = job.plan().settings().get(line.output());
+        return line.output() + (setting == null ? "" : setting.name().map(name -> " (" + name + ")").orElse("")) + ", rated " + Say.amount(line.ratedWatts(), Dimension.POWER) + " into " + Say.amount(line.ratedOhms(), Dimension.RESISTANCE) + ", planned load "
                 + Say.amount(line.loadOhms(), Dimension.RESISTANCE) + ": turn the gain up until the output reads " + volts + " AC, with a tone of " + tone + " at " + level
-                + ", the source's volume step " + volume + ", and no further." + clips(gain);
+                + ", the source's volume step " + volume + ", and no further." + clips(gain) + limiter(line, setting);
+    }
+
+    /** The limiter that is planned, in watts and in the volts that a meter shows of it. */
+    private static String limiter(SpeakerLines.Line line, Setting setting) {
+        return setting == null ? "" : setting.limiterWatts().map(watts -> " Limiter off meanwhile, then at " + Say.amount(watts, Dimension.POWER)
+                + line.voltsOf(watts).map(volts -> ", " + Say.amount(volts, Dimension.VOLTAGE) + " AC").orElse("") + ".").orElse("");
     }
 
     /** What clips first as the source rises above this. */

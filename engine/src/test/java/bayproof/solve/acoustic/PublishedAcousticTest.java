@@ -53,6 +53,33 @@ class PublishedAcousticTest {
         printed(59.9, 0.2, free.travelMetres(200, 4) / Math.sqrt(2) * 1e6);
     }
 
+    /** Lesson 7, problem 2: Re 5.46 ohm, Bl 11.6, Rms 3.25: the impedance peaks at 46.9 ohm, Re + Bl^2/Rms. In so large a box it is the speaker's own. */
+    @Test
+    void impedancePeak() {
+        double resonance = Driver.resonanceHertz(0.0802, 0.55e-3);
+        Driver driver = new Driver(resonance, 2 * Math.PI * resonance * 0.0802 / 3.25, Driver.electricalQ(5.46, resonance, 0.0802, 11.6),
+                Driver.volume(Air.ROOM, 0.0519, 0.55e-3), 0.0519, 5.46);
+        printed(46.9, 0.05, new ClosedBox(driver, 1e6).impedanceOhms(resonance));
+    }
+
+    /**
+     * An acoustics consultant's article (integracoustics.com): Re 6 ohm, Qms 4.27, Qes 0.34, fs 70.7 Hz are 75.35 ohm beside 127.56 uF and 39.73 mH. The engine has
+     * no such elements; its own circuit must give the impedance that they give, to the 0.03 % of their printed digits.
+     */
+    @Test
+    void impedanceOfTheEquivalentCircuit() {
+        Enclosure free = new ClosedBox(new Driver(70.7, 4.27, 0.34, 0.030, 0.022, 6), 1e6);
+        printed(75.35, 0.005, free.impedanceOhms(70.7) - 6);
+        for (double hertz : new double[] {20, 45, 62, 85, 120, 300}) {
+            double omega = 2 * Math.PI * hertz;
+            double conductance = 1 / 75.35;
+            double susceptance = omega * 127.56e-6 - 1 / (omega * 39.73e-3);
+            double square = conductance * conductance + susceptance * susceptance;
+            double circuit = Math.hypot(6 + conductance / square, susceptance / square);
+            printed(circuit, 0.0003 * circuit, free.impedanceOhms(hertz));
+        }
+    }
+
     // closed boxes
 
     /** Lesson 8, problem 1a: fs 34, Qts 0.47, 49 L for 0.7071: 38.8 L, 51.2 Hz; fs 18.1, Qts 0.20, 140 L: 12.2 L, 64 Hz. */
@@ -299,5 +326,41 @@ class PublishedAcousticTest {
             assertEquals(row[1], 100 * ProgrammePower.share(0, row[0]), 0.06, "below " + row[0]);
         }
         assertEquals(1, ProgrammePower.share(0, 300) + ProgrammePower.share(300, Double.POSITIVE_INFINITY), 1e-12);
+    }
+
+    // published answers that are wrong
+
+    /** A comment in an open-source 3D model: 764 Hz for a neck of 50 mm2 and 10 mm on 250 cm3. It leaves the length out; with it, without ends, 241.5 Hz (it does not say its speed of sound: 0.5 %). */
+    @Test
+    void theNeckWithoutItsLengthIsNotCopied() {
+        double hertz = new Port(1, 50e-6, 0.010).tuningHertz(new Air(1.2, 340), 250e-6, 0);
+        assertTrue(Math.abs(hertz - 764) > 100);
+        printed(241.5, 0.005 * 241.5, hertz);
+    }
+
+    /** A hobby formula sheet: peak 20 log10(Q^4/(Q^2 - 0.25)) at fc sqrt(1 - 1/(2 Q^2)): decibels doubled, and the formula of a low-pass. At a Qtc of 1 it is 1.249 dB at 1.414 fc. */
+    @Test
+    void theDoubledPeakIsNotCopied() {
+        ClosedBox box = new ClosedBox(driver(40, 0.5, 30), 0.010);
+        printed(1.249, 0.0006, box.peakDecibels());
+        printed(1.414, 0.0005, box.peakHertz() / box.resonanceHertz());
+        assertTrue(Math.abs(box.peakDecibels() - 20 * Math.log10(1 / 0.75)) > 1);
+        assertTrue(Math.abs(box.peakHertz() / box.resonanceHertz() - Math.sqrt(0.5)) > 0.5);
+    }
+
+    /** A code comment gives a maximally flat vented box the volume Vas. Lossless it is Vas/1.414: then the response has fallen 3.01 dB at fs; at Vas it has not fallen at all. */
+    @Test
+    void theFlatVentedBoxIsSmallerThanVas() {
+        double flat = VentedBox.flatTotalQ(1e9);
+        // Textbooks print 0.38268; the lecture notes' constant of 2.6131 has five digits.
+        printed(0.3827, 0.00005, flat);
+        Driver driver = new Driver(30, 2 * flat, 2 * flat, 0.060, 0.03, 6);
+        printed(-3.01, 0.005, tunedToResonance(driver, 0.060 / Math.sqrt(2)).responseDecibels(30));
+        assertEquals(0, tunedToResonance(driver, 0.060).responseDecibels(30), 0.005);
+    }
+
+    private static VentedBox tunedToResonance(Driver driver, double cubicMetres) {
+        double area = Port.roundArea(0.05);
+        return new VentedBox(driver, cubicMetres, new Port(1, area, Port.lengthFor(Air.ROOM, 1, area, 30, cubicMetres)), 1e9);
     }
 }
