@@ -40,6 +40,7 @@ public record FactBook(List<Fact> facts, Numbers numbers) {
         new TerminationFacts(model).collect(facts::add);
         new MountFacts(model).collect(facts::add);
         new FitFacts(model).collect(facts::add);
+        new LeadFacts(model).collect(facts::add);
         new WorkFacts(model).collect(facts::add);
         new WishFacts(model).collect(facts::add);
         new OwnershipFacts(model).collect(facts::add);

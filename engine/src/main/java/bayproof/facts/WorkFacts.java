@@ -182,7 +182,8 @@ final class WorkFacts {
         }
         for (Item item : model.job.items().values()) {
             boolean blocking = item instanceof Item.Powered || item instanceof Item.Converter || item instanceof Item.Enclosure
-                    || item instanceof Item.Speaker || item instanceof Item.Battery;
+                    || item instanceof Item.Speaker || item instanceof Item.Battery || item instanceof Item.Harness
+                    || item instanceof Item.GroundBar;
             if (blocking && !item.path().startsWith("supply.")) {
                 facts.accept(new NeededPart(item.path(), item.at(), opened, onHand(item, teardowns)));
             }

@@ -14,5 +14,7 @@ public record SpeakerData(@Field(key = "plays", says = "what part of the sound i
                           @Field(key = "lowest-crossover", says = "lowest high-pass corner its data sheet allows", in = Dimension.FREQUENCY)
                           Shown<Double> lowestCrossoverHertz,
                           @Field(key = "capacitor", says = "capacitor in series with the speaker", in = Dimension.CAPACITANCE)
-                          Shown<Double> capacitorFarads) {
+                          Shown<Double> capacitorFarads,
+                          @Field(key = "water-resistant", says = "whether its data sheet allows water on it", words = {"yes", "no"})
+                          Shown<String> waterResistant) {
 }
