@@ -34,6 +34,7 @@ public record FactBook(List<Fact> facts, Numbers numbers) {
         new RoutingFacts(model).collect(facts::add);
         new TerminationFacts(model).collect(facts::add);
         new MountFacts(model).collect(facts::add);
+        new PayloadFacts(model).collect(facts::add);
         new FitFacts(model).collect(facts::add);
         new LeadFacts(model).collect(facts::add);
         new WorkFacts(model).collect(facts::add);

@@ -38,11 +38,11 @@ final class SeenFacts {
             } else if (mount != null && !item.path().startsWith("supply.")) {
                 facts.accept(new SeenValue(mount.path(), mount.at(), atPlace(mount.seen(), item, "the depth behind " + item.id())));
             }
-            if (item instanceof Item.Enclosure enclosure) {
-                Vehicle.Space space = vehicle.spaces().get(enclosure.space().orElse(""));
-                if (space != null) {
-                    facts.accept(new SeenValue(space.path(), space.at(), onSheet(space.path(), space.at(), "the space " + space.id(), space.seen())));
-                }
+        }
+        // A space is one subject, however many boxes stand in it.
+        for (Vehicle.Space space : vehicle.spaces().values()) {
+            if (model.job.itemsOf(Item.Enclosure.class).stream().anyMatch(box -> space.id().equals(box.space().orElse("")))) {
+                facts.accept(new SeenValue(space.path(), space.at(), onSheet(space.path(), space.at(), "the space " + space.id(), space.seen())));
             }
         }
     }

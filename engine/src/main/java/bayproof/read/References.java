@@ -88,6 +88,7 @@ public final class References {
 
     private void setting(Setting setting) {
         terminal(Shown.of(setting.id()), setting.at());
+        names(setting.inputs(), setting.at(), "an audio input of the plan", job.plan().audioInputs().keySet());
         setting.bandAbove().orElse(List.of()).forEach(above -> terminal(Shown.at(above, setting.bandAbove().atOr(setting.at())), setting.at()));
     }
 

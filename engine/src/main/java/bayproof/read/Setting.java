@@ -16,6 +16,7 @@ public record Setting(String id, String path, At at,
                       @Field(key = "filtered-before", says = "filters that the signal has passed before it comes here, as of a factory output already split")
                       Before before,
                       @Field(key = "band-above", says = "outputs that play the band above on the same side; none is []") Shown<List<String>> bandAbove,
+                      @Field(key = "inputs", says = "channels of the factory sound that this output plays; none is []") Shown<List<String>> inputs,
                       @Field(key = "inverted", says = "whether the output is set to invert its signal") Shown<Boolean> inverted,
                       @Field(key = "delay", says = "delay set at the output", in = Dimension.TIME, zero = true) Shown<Double> delaySeconds,
                       @Field(key = "limiter", says = "most power the limiter lets through", in = Dimension.POWER) Shown<Double> limiterWatts) {

@@ -12,6 +12,8 @@ public record Vehicle(@Field(key = "title", says = "what vehicle this is") Shown
                       @Field(key = "tag", says = "tag of the job that this sheet was filled in for") Shown<String> tag,
                       @Field(key = "seen-on", says = "where the values of this sheet were seen", words = {"this-car", "same-variant", "document"})
                       Shown<String> seenOn,
+                      @Field(key = "payload-left", says = "mass the vehicle may still carry, every seat filled and all on board that it always carries",
+                             in = Dimension.MASS, zero = true) Shown<Double> payloadLeftKilograms,
                       @Field(key = "cabin-sound", says = "sounds the vehicle itself makes or cancels") CabinSound cabinSound,
                       @Field(key = "supply", says = "the vehicle's own supply") Supply supply,
                       @Field(key = "radio", says = "the factory radio") Radio radio,

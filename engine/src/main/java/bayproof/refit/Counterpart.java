@@ -12,12 +12,19 @@ import java.util.List;
  * @param kind       what kind of thing it is, as a phrase: "place in a zone of the kind cargo"
  */
 public record Counterpart(String old, String found, String how, List<String> candidates, String kind) {
+    static final String CHOSEN = "as chosen";
+
     public Counterpart {
         candidates = List.copyOf(candidates);
     }
 
     static Counterpart of(String old, String found, String how, String kind) {
         return new Counterpart(old, found, how, List.of(), kind);
+    }
+
+    /** Whether somebody chose it. */
+    public boolean isChosen() {
+        return CHOSEN.equals(how);
     }
 
     public boolean isFound() {

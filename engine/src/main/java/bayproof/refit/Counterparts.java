@@ -2,87 +2,70 @@ package bayproof.refit;
 
 import bayproof.graph.BodyGraph;
 import bayproof.read.Choices;
-import bayproof.read.Item;
 import bayproof.read.Job;
 import bayproof.read.Plan;
 import bayproof.read.Run;
 import bayproof.read.Vehicle;
+import bayproof.refit.Matcher.Candidates;
 import bayproof.vocabulary.Shown;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
 
 /**
- * What stands in the new vehicle for each thing of the old one that the job uses. A thing is sought by what it serves for: the place of
- * a battery by its battery, the place of a box by its space, a ground by its site, a hole by the kinds of zones it joins.
+ * What stands in the new vehicle for each thing of the old one that the job uses. A thing is sought by what it serves for: a hole by the
+ * kinds of zones it joins and by the runs that pass it, a connector by its family and by the functions the job takes from it, an output
+ * by what it gives and by the cavity it comes out of.
  */
 public final class Counterparts {
     private static final int SIDES = 2;
+    private static final String NOBODY = "that nobody wrote";
 
     private final Job old;
     private final Job into;
-    private final Map<String, Counterpart> sources;
-    private final Map<String, Counterpart> spaces;
-    private final Map<String, Counterpart> places;
+    private final PlaceMatches places;
+    private final RunWays ways;
+    private final Map<String, Set<String>> passing = new LinkedHashMap<>();
     private final Map<String, Counterpart> holes;
     private final Map<String, Counterpart> connectors;
     private final Map<String, Counterpart> outputs;
     private final Map<String, Counterpart> networks;
 
-    Counterparts(Job old, Job into, Choices.Decided choices) {
+    Counterparts(Job old, Job into, PlaceMatches places, RunWays ways, Choices.Decided choices) {
         this.old = old;
         this.into = into;
-        this.sources = new Matcher(choices.sources(), this::sources, id -> kindOf(old.items().get(id))).match(usedSources());
-        this.spaces = new Matcher(choices.spaces(), this::spaces, id -> "space in a zone of the kind " + kindOfZone(old, spacePlace(old, id))).match(usedSpaces());
-        this.places = new Matcher(choices.places(), this::places, id -> "place in a zone of the kind " + kindOfZone(old, id)).match(usedPlaces());
-        this.holes = new Matcher(choices.holes(), this::holes, id -> "hole between " + String.join(" and ", kindsBeside(old, id))).match(usedHoles());
-        this.connectors = new Matcher(choices.connectors(), this::connectors, id -> "connector of the family "
-                + old.vehicle().connectors().get(id).family().orElse("that nobody wrote")).match(usedConnectors());
-        this.outputs = new Matcher(choices.outputs(), this::outputs, id -> "output of the kind " + old.vehicle().outputs().get(id).kind().orElse("that nobody wrote"))
-                .match(usedOutputs());
+        this.places = places;
+        this.ways = ways;
+        usedHoles();
+        this.holes = new Matcher(choices.holes(), this::holes, id -> "hole between " + String.join(" and ", Zones.kindsBeside(old, id))).match(passing.keySet());
+        this.connectors = new Matcher(choices.connectors(), this::connectors, id -> "connector of the family " + old.vehicle().connectors().get(id).family().orElse(NOBODY))
+                .match(usedConnectors());
+        this.outputs = new Matcher(choices.outputs(), this::outputs, id -> "output of the kind " + old.vehicle().outputs().get(id).kind().orElse(NOBODY)).match(usedOutputs());
         this.networks = new Matcher(choices.networks(), this::networks, id -> "data bus of the kind "
-                + (old.vehicle().networks().containsKey(id) ? old.vehicle().networks().get(id).kind().orElse("that nobody wrote") : "that nobody wrote"))
+                + (old.vehicle().networks().containsKey(id) ? old.vehicle().networks().get(id).kind().orElse(NOBODY) : NOBODY))
                 .match(old.plan().buses().map(Map::keySet).orElse(Set.of()));
     }
 
     // what the job uses
 
-    private Collection<String> usedSources() {
-        return old.items().values().stream().filter(item -> item.path().startsWith("supply.")).map(Item::id).toList();
-    }
-
-    private Collection<String> usedSpaces() {
-        Set<String> used = new LinkedHashSet<>();
-        old.itemsOf(Item.Enclosure.class).forEach(box -> box.space().map(used::add));
-        used.retainAll(old.vehicle().spaces().keySet());
-        return used;
-    }
-
-    private Collection<String> usedPlaces() {
-        Set<String> used = new LinkedHashSet<>();
-        old.items().values().forEach(item -> item.place().map(used::add));
-        used.retainAll(old.vehicle().places().keySet());
-        return used;
-    }
-
-    private Collection<String> usedHoles() {
-        Set<String> used = new LinkedHashSet<>();
+    private void usedHoles() {
         BodyGraph body = new BodyGraph(old);
         for (Run run : old.plan().runs().values()) {
-            used.addAll(run.through().orElse(List.of()));
-            used.addAll(body.holesOnRoutes(run));
+            Set<String> through = new LinkedHashSet<>(run.through().orElse(List.of()));
+            through.addAll(body.holesOnRoutes(run));
+            through.retainAll(old.passThroughs().keySet());
+            through.forEach(hole -> passing.computeIfAbsent(hole, any -> new LinkedHashSet<>()).add(run.id()));
         }
-        used.retainAll(old.passThroughs().keySet());
-        return used;
     }
 
     private Collection<String> usedConnectors() {
         Set<String> used = new LinkedHashSet<>();
-        old.plan().pins().keySet().forEach(pin -> used.add(pin.substring(0, pin.indexOf('.'))));
+        old.plan().pins().keySet().forEach(pin -> used.add(connectorOf(pin)));
         used.retainAll(old.vehicle().connectors().keySet());
         return used;
     }
@@ -102,55 +85,84 @@ public final class Counterparts {
 
     // what may serve
 
-    private List<String> sources(String id) {
-        return into.items().values().stream().filter(item -> item.getClass() == old.items().get(id).getClass()).map(Item::id).toList();
-    }
-
-    private List<String> spaces(String id) {
-        String kind = kindOfZone(old, spacePlace(old, id));
-        List<String> alike = into.vehicle().spaces().keySet().stream().filter(space -> isKind(spacePlace(into, space), kind)).toList();
-        List<Item.Enclosure> boxes = old.itemsOf(Item.Enclosure.class).stream().filter(box -> id.equals(box.space().orElse(""))).toList();
-        List<String> roomy = alike.stream().filter(space -> boxes.stream().allMatch(box -> Room.takes(into.vehicle().spaces().get(space), box))).toList();
-        return roomy.isEmpty() ? alike : roomy;
-    }
-
-    private List<String> places(String id) {
-        String kind = kindOfZone(old, id);
-        for (Counterpart source : sources.values()) {
-            if (source.isFound() && id.equals(old.items().get(source.old()).place().orElse("")) && into.items().get(source.found()).place().isGiven()) {
-                return List.of(into.items().get(source.found()).place().orElse(""));
-            }
+    private Candidates holes(String id) {
+        List<String> kinds = Zones.kindsBeside(old, id);
+        if (kinds.size() < SIDES) {
+            return new Candidates(List.copyOf(into.passThroughs().keySet()), false);
         }
-        for (Counterpart space : spaces.values()) {
-            if (space.isFound() && id.equals(spacePlace(old, space.old())) && !spacePlace(into, space.found()).isEmpty()) {
-                return List.of(spacePlace(into, space.found()));
-            }
+        List<String> alike = into.passThroughs().keySet().stream().filter(hole -> Zones.kindsBeside(into, hole).equals(kinds)).toList();
+        if (alike.isEmpty()) {
+            return new Candidates(into.passThroughs().keySet().stream().filter(hole -> Zones.kindsBeside(into, hole).size() < SIDES).toList(), false);
         }
-        List<String> alike = into.vehicle().places().keySet().stream().filter(place -> isKind(place, kind)).toList();
-        List<String> grounds = alike.stream().filter(place -> into.vehicle().places().get(place).ground().structure().isGiven()).toList();
-        boolean ground = old.itemsOf(Item.GroundPoint.class).stream().anyMatch(point -> id.equals(point.place().orElse("")));
-        return grounds.isEmpty() ? alike : ground ? grounds : alike.stream().filter(place -> !grounds.contains(place)).toList();
+        Map<String, Long> runs = new LinkedHashMap<>();
+        alike.forEach(hole -> runs.put(hole, passing.get(id).stream().filter(run -> ways.of(run) != null && ways.of(run).way() != null
+                && ways.of(run).way().holes().contains(hole)).count()));
+        long most = runs.values().stream().mapToLong(Long::longValue).max().orElse(0);
+        return Candidates.sure(alike.stream().filter(hole -> runs.get(hole) == most).toList());
     }
 
-    private List<String> holes(String id) {
-        List<String> kinds = kindsBeside(old, id);
-        return kinds.size() < SIDES ? List.of() : into.passThroughs().keySet().stream().filter(hole -> kindsBeside(into, hole).equals(kinds)).toList();
-    }
-
-    private List<String> connectors(String id) {
+    private Candidates connectors(String id) {
         String family = old.vehicle().connectors().get(id).family().orElse("");
-        return into.vehicle().connectors().values().stream().filter(one -> !family.isEmpty() && family.equals(one.family().orElse(""))).map(Vehicle.Connector::id).toList();
+        if (family.isEmpty()) {
+            return new Candidates(List.copyOf(into.vehicle().connectors().keySet()), false);
+        }
+        List<String> alike = connectors(one -> family.equals(one.family().orElse("")));
+        if (alike.isEmpty()) {
+            return new Candidates(connectors(one -> !one.family().isGiven()), false);
+        }
+        List<String> functions = old.plan().pins().values().stream().filter(pin -> id.equals(connectorOf(pin.id()))).map(pin -> pin.function().orElse("")).distinct().toList();
+        List<String> serving = alike.stream().filter(one -> functions.stream().allMatch(function -> into.vehicle().connectors().get(one).cavities().values().stream()
+                .anyMatch(cavity -> function.equals(cavity.function().orElse(""))))).toList();
+        return Candidates.sure(serving.isEmpty() ? alike : serving);
     }
 
-    private List<String> outputs(String id) {
+    private List<String> connectors(Predicate<Vehicle.Connector> which) {
+        return into.vehicle().connectors().values().stream().filter(which).map(Vehicle.Connector::id).toList();
+    }
+
+    private Candidates outputs(String id) {
         Vehicle.Output output = old.vehicle().outputs().get(id);
-        return into.vehicle().outputs().values().stream().filter(one -> same(one.kind(), output.kind()) && mayBe(one.audio().carries(), output.audio().carries()))
-                .map(Vehicle.Output::id).toList();
+        if (!output.kind().isGiven()) {
+            return new Candidates(List.copyOf(into.vehicle().outputs().keySet()), false);
+        }
+        List<String> alike = outputs(one -> same(one.kind(), output.kind()) && mayBe(one.audio().carries(), output.audio().carries()));
+        if (alike.isEmpty()) {
+            return new Candidates(outputs(one -> !one.kind().isGiven()), false);
+        }
+        Set<String> there = inItsCavities(id);
+        List<String> same = alike.stream().filter(there::contains).toList();
+        return Candidates.sure(same.isEmpty() ? alike : same);
     }
 
-    private List<String> networks(String id) {
+    private List<String> outputs(Predicate<Vehicle.Output> which) {
+        return into.vehicle().outputs().values().stream().filter(which).map(Vehicle.Output::id).toList();
+    }
+
+    /** What comes out of the same cavities of the same connector family in the new vehicle. */
+    private Set<String> inItsCavities(String output) {
+        Set<String> there = new LinkedHashSet<>();
+        for (Vehicle.Connector connector : old.vehicle().connectors().values()) {
+            Counterpart found = connectors.get(connector.id());
+            if (found != null && found.isFound() && same(connector.family(), into.vehicle().connectors().get(found.found()).family())) {
+                connector.cavities().forEach((name, cavity) -> {
+                    Vehicle.Cavity other = into.vehicle().connectors().get(found.found()).cavities().get(name);
+                    if (output.equals(cavity.output().orElse("")) && other != null) {
+                        other.output().map(there::add);
+                    }
+                });
+            }
+        }
+        return there;
+    }
+
+    private Candidates networks(String id) {
         Vehicle.Bus bus = old.vehicle().networks().get(id);
-        return bus == null ? List.of() : into.vehicle().networks().values().stream().filter(one -> same(one.kind(), bus.kind())).map(Vehicle.Bus::id).toList();
+        List<Vehicle.Bus> all = new ArrayList<>(into.vehicle().networks().values());
+        if (bus == null || !bus.kind().isGiven()) {
+            return new Candidates(all.stream().map(Vehicle.Bus::id).toList(), false);
+        }
+        List<String> alike = all.stream().filter(one -> same(one.kind(), bus.kind())).map(Vehicle.Bus::id).toList();
+        return alike.isEmpty() ? new Candidates(all.stream().filter(one -> !one.kind().isGiven()).map(Vehicle.Bus::id).toList(), false) : Candidates.sure(alike);
     }
 
     private static boolean same(Shown<String> one, Shown<String> other) {
@@ -161,49 +173,14 @@ public final class Counterparts {
         return !one.isGiven() || !other.isGiven() || one.orElse("").equals(other.orElse(""));
     }
 
-    // kinds
-
-    private boolean isKind(String place, String kind) {
-        return !kind.isEmpty() && kindOfZone(into, place).equals(kind);
-    }
-
-    /** Kind of the zone of a place; an empty word where nobody wrote it. */
-    static String kindOfZone(Job job, String place) {
-        Vehicle.Place known = job.vehicle().places().get(place);
-        Vehicle.Zone zone = known == null ? null : job.vehicle().zones().get(known.zone().orElse(""));
-        return zone == null ? "" : zone.kind().orElse("");
-    }
-
-    private static List<String> kindsBeside(Job job, String hole) {
-        List<String> kinds = new ArrayList<>();
-        for (String id : job.passThroughs().get(hole).between().orElse(List.of())) {
-            Vehicle.Zone zone = job.vehicle().zones().get(id);
-            zoneKind(zone, kinds);
-        }
-        Collections.sort(kinds);
-        return kinds;
-    }
-
-    private static void zoneKind(Vehicle.Zone zone, List<String> kinds) {
-        if (zone != null) {
-            zone.kind().map(kinds::add);
-        }
-    }
-
     /** Whether a hole joins a zone with itself: it belongs to a box and not to the body. */
     boolean isOfBox(String hole) {
         List<String> between = old.passThroughs().get(hole).between().orElse(List.of());
         return between.size() == SIDES && between.get(0).equals(between.get(1));
     }
 
-    private static String spacePlace(Job job, String space) {
-        Vehicle.Space known = job.vehicle().spaces().get(space);
-        return known == null ? "" : known.place().orElse("");
-    }
-
-    /** The word that files use for the kind of an item. */
-    static String kindOf(Item item) {
-        return Item.KINDS.entrySet().stream().filter(kind -> kind.getValue() == item.getClass()).map(Map.Entry::getKey).findFirst().orElse("item");
+    static String connectorOf(String pin) {
+        return pin.substring(0, pin.indexOf('.'));
     }
 
     static Vehicle.Cavity cavity(Job job, String pin) {
@@ -216,15 +193,15 @@ public final class Counterparts {
 
     /** The counterpart of a place; null where the old sheet has no such place. */
     public Counterpart place(String id) {
-        return places.get(id);
+        return places.places().get(id);
     }
 
     public Counterpart space(String id) {
-        return spaces.get(id);
+        return places.spaces().get(id);
     }
 
     public Counterpart source(String id) {
-        return sources.get(id);
+        return places.sources().get(id);
     }
 
     public Counterpart hole(String id) {
@@ -257,6 +234,10 @@ public final class Counterparts {
     }
 
     public Map<String, Counterpart> spaces() {
-        return spaces;
+        return places.spaces();
+    }
+
+    public Map<String, Counterpart> places() {
+        return places.places();
     }
 }

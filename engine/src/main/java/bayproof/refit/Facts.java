@@ -26,26 +26,33 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Function;
 
 /** What the two sheets and the old plan say of each thing, beside what the rules say of it on the new vehicle. */
 final class Facts {
+    static final String CHOICES = "choices.";
+    /** Facts that leave a thing without any place in the new vehicle. */
+    static final List<String> NOWHERE = List.of("places", "sources");
+
     private final Evaluation before;
     private final Job old;
     private final Job into;
     private final Counterparts counterparts;
     private final RunWays ways;
+    private final PinMoves pins;
     private final Choices.Decided choices;
     private final LevelShift levels;
     private final WiringGraph wiring;
     private final BodyGraph oldBody;
     private final BodyGraph newBody;
 
-    Facts(Evaluation before, Job into, Counterparts counterparts, RunWays ways, Choices.Decided choices, LevelShift levels) {
+    Facts(Evaluation before, Job into, Counterparts counterparts, RunWays ways, PinMoves pins, Choices.Decided choices, LevelShift levels) {
         this.before = before;
         this.old = before.job();
         this.into = into;
         this.counterparts = counterparts;
         this.ways = ways;
+        this.pins = pins;
         this.choices = choices;
         this.levels = levels;
         this.wiring = new WiringGraph(old);
@@ -87,10 +94,22 @@ final class Facts {
     }
 
     static Reason unsettled(Counterpart counterpart, String choice) {
-        return counterpart.isNone() ? Reason.fact(Fate.NOT, choice, "no " + counterpart.kind() + " in this vehicle", null)
-                : new Reason(Fate.OPEN, choice, "which " + counterpart.kind() + " takes the part of " + counterpart.old() + ": "
-                + String.join(", ", counterpart.candidates()), null, null, new Need("choices." + choice + "." + counterpart.old(),
-                "which one takes the part of " + counterpart.old() + ": " + String.join(", ", counterpart.candidates()), Trees.NEW), false);
+        return counterpart.isNone() ? Reason.fact(Fate.NOT, choice, "no " + counterpart.kind() + " in this vehicle", instead(choice))
+                : Reason.missing(choice, new Need(CHOICES + choice + "." + counterpart.old(), "which " + counterpart.kind() + " takes the part of " + counterpart.old() + ": "
+                + String.join(", ", counterpart.candidates()), Trees.NEW));
+    }
+
+    /** What to have where the new vehicle has nothing of a kind. */
+    private static String instead(String choice) {
+        return switch (choice) {
+            case "places" -> "a place of another kind, written into the choices, or do without";
+            case "spaces" -> "an enclosure for a space that is there, written into the choices";
+            case "sources" -> "a source that is there, written into the choices";
+            case "pass-throughs" -> "a way around, or a hole with the owner's word";
+            case "connectors" -> "a lead for the connectors that are there";
+            case "outputs" -> "an output that is there, or an interface that makes one";
+            default -> "an interface for what is there";
+        };
     }
 
     // items
@@ -99,10 +118,12 @@ final class Facts {
         Item item = old.items().get(id);
         if (item instanceof Item.Enclosure box) {
             settled(counterparts.space(box.space().orElse("")), "spaces", reasons);
-            clash(box, reasons);
         }
         if (reasons.isEmpty()) {
             settled(counterparts.place(item.place().orElse("")), "places", reasons);
+        }
+        if (reasons.isEmpty()) {
+            clash(item, reasons);
         }
         if (kind.equals("mount")) {
             return;
@@ -124,17 +145,28 @@ final class Facts {
         }
     }
 
-    private void clash(Item.Enclosure box, List<Reason> reasons) {
-        Counterpart space = counterparts.space(box.space().orElse(""));
-        if (space == null || !space.isFound()) {
+    /** Two things that stood apart and would stand in one space, or at one place that nobody chose for both. */
+    private void clash(Item item, List<Reason> reasons) {
+        if (item instanceof Item.Enclosure box && !box.space().orElse("").isEmpty()) {
+            clash(item, counterparts.spaces(), "spaces", other -> other instanceof Item.Enclosure ? ((Item.Enclosure) other).space().orElse("") : "", reasons);
+        }
+        Counterpart place = counterparts.place(item.place().orElse(""));
+        if (reasons.isEmpty() && place != null && !place.isChosen()) {
+            clash(item, counterparts.places(), "places", other -> other.place().orElse(""), reasons);
+        }
+    }
+
+    private void clash(Item item, Map<String, Counterpart> all, String choice, Function<Item, String> where, List<Reason> reasons) {
+        Counterpart here = all.get(where.apply(item));
+        if (here == null || !here.isFound()) {
             return;
         }
-        List<String> others = old.itemsOf(Item.Enclosure.class).stream().filter(other -> !other.id().equals(box.id()) && !other.space().orElse("").equals(box.space().orElse("")))
-                .filter(other -> counterparts.space(other.space().orElse("")) != null && space.found().equals(counterparts.space(other.space().orElse("")).found()))
-                .map(Item::id).toList();
+        List<String> others = old.items().values().stream().filter(other -> other.path().startsWith("items.") && !where.apply(other).equals(here.old())
+                && all.containsKey(where.apply(other)) && here.found().equals(all.get(where.apply(other)).found())).map(Item::id).toList();
         if (!others.isEmpty()) {
-            reasons.add(new Reason(Fate.OPEN, "spaces", "clash with " + String.join(", ", others) + ": both would stand in " + space.found(), null, null,
-                    new Need("choices.spaces." + space.old(), "where " + box.id() + " or " + String.join(", ", others) + " goes instead of " + space.found(), Trees.NEW), false));
+            String names = String.join(", ", others);
+            reasons.add(new Reason(Fate.OPEN, choice, "clash with " + names + ": both would be at " + here.found(), null, null, new Need(CHOICES + choice + "." + here.old(),
+                    "where " + item.id() + " or " + names + " goes instead of " + here.found(), Trees.NEW), false));
         }
     }
 
@@ -162,7 +194,11 @@ final class Facts {
 
     private void pins(Item item, List<Reason> reasons) {
         for (Plan.PinUse pin : old.plan().pins().values()) {
-            if (pin.connectedTo().orElse("").startsWith(item.id() + ".") && !isJoined(pin)) {
+            boolean lost = pin.connectedTo().orElse("").startsWith(item.id() + ".") && !isJoined(pin);
+            Counterpart connector = counterparts.connector(Counterparts.connectorOf(pin.id()));
+            if (lost && connector != null && !connector.isFound() && !connector.isNone()) {
+                reasons.add(unsettled(connector, "connectors"));
+            } else if (lost) {
                 reasons.add(new Reason(Fate.OPEN, "connectors", "no cavity is known that does what " + pin.id() + " did (" + pin.function().orElse("unknown") + ")", null, null,
                         new Need("connectors", "the cavity with the function " + pin.function().orElse("unknown") + " for " + pin.connectedTo().orElse(""), Trees.NEW), false));
             }
@@ -191,8 +227,8 @@ final class Facts {
 
     private void channel(String id, List<Reason> reasons) {
         old.plan().audioInputs().get(id).of().orElse(List.of()).forEach(output -> settled(counterparts.output(output), "outputs", reasons));
-        levels.channels().stream().filter(channel -> channel.input().equals(id) && channel.midDecibels().isGiven()).forEach(channel -> {
-            double shift = channel.midDecibels().orElse(0.0);
+        levels.channels().stream().filter(channel -> channel.input().equals(id) && channel.decibels(Tone.MID).isGiven()).forEach(channel -> {
+            double shift = channel.decibels(Tone.MID).orElse(0.0);
             if (Math.abs(shift) > old.limits().named("refit-level-same").value()) {
                 reasons.add(Reason.fact(Fate.CHANGED, "outputs", "source " + signed(shift) + " against the old one", null));
             }
@@ -204,19 +240,19 @@ final class Facts {
     }
 
     private void setting(String id, List<Reason> reasons) {
-        Setting setting = old.plan().settings().get(id);
-        if (levels.channels().isEmpty() || !setting.gain().targetVolts().isGiven()) {
+        LevelShift.Output output = levels.output(id);
+        if (output == null) {
             return;
         }
-        if (levels.breaks() != null) {
-            reasons.add(Reason.fact(Fate.NOT, "outputs", "void: " + levels.breaks(), "tuned anew on the new source"));
+        if (output.breaks() != null) {
+            reasons.add(Reason.fact(Fate.NOT, "outputs", "void: " + output.breaks(), "tuned anew on the new source"));
             return;
         }
-        Shown<Double> shift = levels.largestDecibels();
-        shift.needs().forEach(need -> reasons.add(Reason.missing("outputs", need)));
-        if (shift.isGiven() && Math.abs(shift.orElse(0.0)) > old.limits().named("refit-level-same").value()) {
-            reasons.add(Reason.fact(Fate.CHANGED, "outputs", "the source gives " + signed(shift.orElse(0.0)) + ": gain " + signed(-shift.orElse(0.0))
-                    + ", until " + Units.print(setting.gain().targetVolts().orElse(0.0), Dimension.VOLTAGE) + " stand at the output again", null));
+        output.decibels().needs().forEach(need -> reasons.add(Reason.missing("outputs", need)));
+        double shift = output.decibels().orElse(0.0);
+        if (Math.abs(shift) > old.limits().named("refit-level-same").value()) {
+            reasons.add(Reason.fact(Fate.CHANGED, "outputs", "the source gives " + signed(shift) + ": gain " + signed(-shift) + ", until "
+                    + Units.print(output.target().orElse(0.0), Dimension.VOLTAGE) + " stand at the output again", null));
         }
     }
 
@@ -264,7 +300,26 @@ final class Facts {
             case "spaces" -> counterparts.spaces();
             default -> Map.of();
         };
+        if (keys[0].equals("pins") && keys.length > 2) {
+            String pin = keys[1] + "." + keys[2];
+            return subject.replace(pin, pins.of(pin));
+        }
         Counterpart found = keys.length < 2 ? null : keys[0].equals("supply") && keys.length > 2 ? counterparts.source(keys[2]) : all.get(keys[1]);
         return found == null || !found.isFound() ? subject : subject.replaceFirst("(?<=\\.)" + found.old() + "(?=\\.|$)", found.found());
+    }
+
+    /** What the new vehicle lacks, so that a rule has nothing to say of a subject; null where it lacks nothing for it. */
+    String lacks(String subject) {
+        String[] keys = subject.split("\\.");
+        Counterpart sought = keys.length < 2 ? null : switch (keys[0]) {
+            case "items" -> old.items().containsKey(keys[1]) ? counterparts.place(old.items().get(keys[1]).place().orElse("")) : null;
+            case "runs" -> ways.of(keys[1]) == null ? null : ways.of(keys[1]).open();
+            case "pass-throughs" -> counterparts.hole(keys[1]);
+            case "networks", "buses" -> counterparts.network(keys[1]);
+            case "outputs" -> counterparts.output(keys[1]);
+            case "spaces" -> counterparts.space(keys[1]);
+            default -> null;
+        };
+        return sought != null && sought.isNone() ? "no " + sought.kind() + " in this vehicle" : null;
     }
 }

@@ -53,8 +53,10 @@ public record Moved(List<Move> worse, List<Move> better, List<Outside> outside, 
         for (Verdict was : before.judgment().verdicts()) {
             String key = was.rule().id() + " " + facts.renamed(was.subject());
             Verdict is = now.get(key);
-            if (is == null) {
-                gone.computeIfAbsent(was.rule().id() + "\n" + reason(out, was, key), any -> new ArrayList<>()).add(was);
+            String lacks = facts.lacks(was.subject());
+            if (is == null || lacks != null) {
+                // What stays behind for want of a place has nothing that a rule could speak of here.
+                gone.computeIfAbsent(was.rule().id() + "\n" + (lacks == null ? reason(out, was, key) : lacks), any -> new ArrayList<>()).add(was);
             } else if (was.outcome() == Outcome.HOLDS && is.outcome() != Outcome.HOLDS && Rows.counts(is)) {
                 worse.add(new Move(was, is));
             } else if (was.outcome() != Outcome.HOLDS && is.outcome() == Outcome.HOLDS) {
@@ -68,6 +70,6 @@ public record Moved(List<Move> worse, List<Move> better, List<Outside> outside, 
 
     private static String reason(Map<String, String> out, Verdict was, String key) {
         String reason = out.getOrDefault(key, out.get(was.rule().id() + " null"));
-        return reason == null ? "no such thing in the new plan" : reason;
+        return reason == null ? "it belongs to the old vehicle" : reason;
     }
 }

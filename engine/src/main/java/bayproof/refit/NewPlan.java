@@ -31,24 +31,27 @@ final class NewPlan {
     /** What belongs to the system, the shop and the work; everything else was said of the old vehicle or its owner and is left out. */
     private static final List<String> MOVES = List.of("bayproof", "job", "vehicle", "parts", "limits", "parked", "signal-ground", "shop-tools",
             "calibrated-until", "items", "runs", "speaker-wiring", "settings", "pins", "pass-throughs", "buses", "audio-inputs", "steps");
+    private static final String BUSES = "buses";
     /** Groups whose entries bear names of the vehicle. */
-    private static final List<String> RENAMED = List.of("pins", "pass-throughs", "buses", "near");
+    private static final List<String> RENAMED = List.of("pins", "pass-throughs", BUSES, "near");
 
     private final Evaluation before;
     private final Job old;
     private final Job into;
     private final Counterparts counterparts;
     private final RunWays ways;
+    private final PinMoves pins;
     private final Choices choices;
     /** The new sheet as it is written: what is taken from it keeps its spelling. */
     private final MapTree sheet;
 
-    NewPlan(Evaluation before, Job into, MapTree sheet, Counterparts counterparts, RunWays ways, Choices choices) {
+    NewPlan(Evaluation before, Job into, MapTree sheet, Counterparts counterparts, RunWays ways, PinMoves pins, Choices choices) {
         this.before = before;
         this.old = before.job();
         this.into = into;
         this.counterparts = counterparts;
         this.ways = ways;
+        this.pins = pins;
         this.choices = choices;
         this.sheet = sheet;
     }
@@ -66,7 +69,7 @@ final class NewPlan {
         plan = each(plan, "settings", (id, setting) -> setting.get("gain") instanceof MapTree gain ? setting.with("gain", gain.without("measured")) : setting);
         plan = each(plan, "steps", (id, step) -> step.without("sound-level"));
         plan = each(plan, "audio-inputs", this::input);
-        plan = plan.get("pins") == null ? plan : plan.with("pins", new PinMoves(old, into, counterparts).tree(Trees.map(plan.get("pins"))));
+        plan = plan.get("pins") == null ? plan : plan.with("pins", pins.tree(Trees.map(plan.get("pins"))));
         plan = holes(plan);
         plan = buses(plan);
         plan = withoutFaults(plan);
@@ -267,7 +270,7 @@ final class NewPlan {
     }
 
     private MapTree buses(MapTree plan) {
-        if (!(plan.get("buses") instanceof MapTree buses)) {
+        if (!(plan.get(BUSES) instanceof MapTree buses)) {
             return plan;
         }
         Map<String, Tree> moved = new LinkedHashMap<>();
@@ -277,7 +280,7 @@ final class NewPlan {
                 moved.put(found.found(), bus.value());
             }
         }
-        return moved.isEmpty() ? plan.without("buses") : plan.with("buses", Trees.group(moved));
+        return moved.isEmpty() ? plan.without(BUSES) : plan.with(BUSES, Trees.group(moved));
     }
 
     /** The old job's own faults are not copied: the planned value that breaks a rule there is left open here. */
@@ -300,7 +303,7 @@ final class NewPlan {
         MapTree filled = is;
         for (Entry entry : was.entries().values()) {
             Tree now = is.get(entry.key());
-            if (now == null && !RENAMED.contains(entry.key()) && !entry.key().equals("part")) {
+            if (now == null && (!RENAMED.contains(entry.key()) || entry.key().equals(BUSES)) && !entry.key().equals("part")) {
                 filled = filled.with(entry.key(), Trees.word(Trees.UNKNOWN));
             } else if (entry.value() instanceof MapTree before && now instanceof MapTree after && !RENAMED.contains(entry.key())) {
                 filled = filled.with(entry.key(), withUnknowns(before, after));
@@ -309,12 +312,21 @@ final class NewPlan {
         return filled;
     }
 
+    /** Without what held an item, which does not carry over; what lies behind is the new vehicle's and stays. */
+    static MapTree withoutMount(MapTree plan, String item) {
+        MapTree less = plan;
+        for (String key : List.of("fastener", "fasteners", "thread", "tip")) {
+            less = Trees.without(less, List.of("items", item, "mount", key));
+        }
+        return less;
+    }
+
     /** The plan as it is written: of what does not carry over only its kind is left, and where it would go. */
     static MapTree kindsOnly(MapTree plan, Job job, Set<String> items) {
         MapTree all = Trees.map(plan.get("items"));
         for (String id : items) {
             MapTree entry = Trees.map(all.get(id));
-            MapTree less = Trees.empty().with("kind", Trees.word(Counterparts.kindOf(job.items().get(id))));
+            MapTree less = Trees.empty().with("kind", Trees.word(Zones.kindOf(job.items().get(id))));
             for (String key : List.of("place", "space", "enclosure", "fuses")) {
                 less = entry.get(key) == null ? less : less.with(key, entry.get(key));
             }

@@ -16,6 +16,7 @@ final class Owners {
     /** What the new sheet says of the vehicle as such belongs to the row of whatever asks for it. */
     private static final Set<String> OF_WHO_ASKS = Set.of("zones", "places", "keep-outs", "connectors", "radio", "restraints", "parts", "numbers");
 
+    private final Job old;
     private final Job into;
     private final Counterparts counterparts;
     private final List<String> mountRules;
@@ -23,6 +24,7 @@ final class Owners {
 
     /** @param old the old job, whose names the rows bear */
     Owners(Job old, Job into, Counterparts counterparts, List<String> mountRules) {
+        this.old = old;
         this.into = into;
         this.counterparts = counterparts;
         this.mountRules = mountRules;
@@ -60,7 +62,8 @@ final class Owners {
     }
 
     private List<String> pin(String[] keys) {
-        Plan.PinUse pin = keys.length < 3 ? null : into.plan().pins().get(keys[1] + "." + keys[2]);
+        String id = keys.length < 3 ? "" : keys[1] + "." + keys[2];
+        Plan.PinUse pin = into.plan().pins().getOrDefault(id, old.plan().pins().get(id));
         String terminal = pin == null ? "" : pin.connectedTo().orElse("");
         return terminal.contains(".") ? List.of(item(terminal.substring(0, terminal.indexOf('.')))) : List.of(JOB + " pins");
     }

@@ -10,7 +10,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Predicate;
 
 /**
  * Finds for each pin the cavity of the new vehicle that does the same: in the counterpart of its connector, else in any connector whose
@@ -20,43 +19,63 @@ final class PinMoves {
     private final Job old;
     private final Job into;
     private final Counterparts counterparts;
+    private final Map<String, String> moved = new LinkedHashMap<>();
 
     PinMoves(Job old, Job into, Counterparts counterparts) {
         this.old = old;
         this.into = into;
         this.counterparts = counterparts;
+        for (Plan.PinUse pin : old.plan().pins().values()) {
+            String found = cavityFor(pin);
+            if (found != null) {
+                moved.put(pin.id(), found);
+            }
+        }
+    }
+
+    /** Cavity of the new vehicle for a pin of the old one; the pin's own name where none does the same. */
+    String of(String pin) {
+        return moved.getOrDefault(pin, pin);
     }
 
     /** The pins under their new names. */
     MapTree tree(MapTree pins) {
-        Map<String, Tree> moved = new LinkedHashMap<>();
-        for (Plan.PinUse pin : old.plan().pins().values()) {
-            String found = cavityFor(pin, moved.keySet()::contains);
-            if (found != null && pins.get(pin.id()) instanceof MapTree entry) {
+        Map<String, Tree> entries = new LinkedHashMap<>();
+        moved.forEach((pin, found) -> {
+            if (pins.get(pin) instanceof MapTree entry) {
                 Shown<String> color = Counterparts.cavity(into, found).color();
                 MapTree kept = Trees.without(entry, "identified", "color");
-                moved.put(found, color.isGiven() ? kept.with("color", Trees.word(color.orElse(""))) : kept);
+                entries.put(found, color.isGiven() ? kept.with("color", Trees.word(color.orElse(""))) : kept);
             }
-        }
-        return Trees.group(moved);
+        });
+        return Trees.group(entries);
     }
 
-    private String cavityFor(Plan.PinUse pin, Predicate<String> taken) {
-        Counterpart connector = counterparts.connector(pin.id().substring(0, pin.id().indexOf('.')));
+    private String cavityFor(Plan.PinUse pin) {
+        Counterpart connector = counterparts.connector(Counterparts.connectorOf(pin.id()));
+        if (connector != null && !connector.isFound() && !connector.isNone()) {
+            return null;
+        }
         List<String> all = new ArrayList<>();
         for (Vehicle.Connector one : into.vehicle().connectors().values()) {
-            if (connector == null || !connector.isFound() || one.id().equals(connector.found())) {
+            if (connector == null || connector.isNone() || one.id().equals(connector.found())) {
                 one.cavities().forEach((name, cavity) -> {
-                    if (serves(pin, cavity) && !taken.test(one.id() + "." + name)) {
+                    if (serves(pin, cavity) && !moved.containsValue(one.id() + "." + name)) {
                         all.add(one.id() + "." + name);
                     }
                 });
             }
         }
         String number = pin.id().substring(pin.id().indexOf('.'));
-        List<String> same = all.stream().filter(id -> id.endsWith(number)).toList();
+        // A number means the same cavity only in a connector of one family.
+        List<String> same = isSameFamily(connector) ? all.stream().filter(id -> id.endsWith(number)).toList() : List.of();
         // Two wires of one output are told apart by nothing but their order.
         return same.size() == 1 ? same.get(0) : all.isEmpty() ? null : all.size() == 1 || output(pin) != null ? all.get(0) : null;
+    }
+
+    private boolean isSameFamily(Counterpart connector) {
+        return connector != null && connector.isFound() && old.vehicle().connectors().get(connector.old()).family().orElse("")
+                .equals(into.vehicle().connectors().get(connector.found()).family().orElse("-"));
     }
 
     private boolean serves(Plan.PinUse pin, Vehicle.Cavity cavity) {

@@ -31,7 +31,7 @@ public record Provision(String how, String row, String what, long days, boolean 
     static List<Provision> of(Refit refit) {
         List<Provision> all = new ArrayList<>();
         for (Row row : refit.rows()) {
-            if (row.fate() == Fate.NOT) {
+            if (row.fate() == Fate.NOT && !row.isNowhere()) {
                 lost(refit, row, all);
             } else if (row.fate() == Fate.CHANGED) {
                 changed(refit, row, all);
@@ -42,12 +42,10 @@ public record Provision(String how, String row, String what, long days, boolean 
     }
 
     private static void lost(Refit refit, Row row, List<Provision> all) {
-        String instead = row.decisive().stream().map(Reason::instead).filter(one -> one != null).findFirst().orElse(null);
+        String instead = row.decisive().stream().map(Reason::instead).filter(one -> one != null).findFirst().orElse("another " + row.kind());
         switch (row.kind()) {
-            case "interface", "harness", "item", "bus" -> all.add(provision(refit, ORDER, row, instead == null ? "another " + row.kind() + " in place of " + row.id() : instead));
-            case "enclosure" -> all.add(provision(refit, MAKE, row, "an enclosure for the space that is there, in place of " + row.id()));
-            case "mount" -> all.add(provision(refit, MAKE, row, "a mount of " + row.id() + " for another place"));
-            case "run" -> all.add(provision(refit, MAKE, row, instead == null ? "a new cable in place of " + row.id() : instead + " (" + row.id() + ")"));
+            case "interface", "harness", "item", "bus" -> all.add(provision(refit, ORDER, row, instead + ", in place of " + row.id()));
+            case "enclosure", "mount", "run" -> all.add(provision(refit, MAKE, row, instead + ", in place of " + row.id()));
             default -> { }
         }
     }

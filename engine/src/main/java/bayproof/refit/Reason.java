@@ -24,7 +24,7 @@ public record Reason(Fate fate, String fact, String say, String instead, Verdict
         return new Reason(Fate.OPEN, fact, need.ask(), null, null, need, false);
     }
 
-    static Reason broken(Fate fate, Verdict verdict, boolean ofOld) {
-        return new Reason(fate, verdict.rule().id(), verdict.because(), null, verdict, null, ofOld);
+    static Reason broken(Fate fate, Verdict verdict, String instead, boolean ofOld) {
+        return new Reason(fate, verdict.rule().id(), verdict.because(), instead, verdict, null, ofOld);
     }
 }

@@ -46,12 +46,15 @@ public record Refit(Evaluation before, Evaluation after, Choices choices, Counte
      */
     public static Refit of(Evaluation before, MapTree vehicle, Choices choices) throws UnusableInput {
         Job bare = bare(before.files(), vehicle);
-        Counterparts counterparts = new Counterparts(before.job(), bare, choices.decided());
-        RunWays ways = new RunWays(before.job(), bare, counterparts, choices.decided());
-        MapTree plan = new NewPlan(before, bare, vehicle, counterparts, ways, choices).tree();
+        Ways routes = new Ways(bare);
+        PlaceMatches places = new PlaceMatches(before.job(), bare, routes, choices.decided());
+        RunWays ways = new RunWays(before.job(), bare, routes, places, choices.decided());
+        Counterparts counterparts = new Counterparts(before.job(), bare, places, ways, choices.decided());
+        PinMoves pins = new PinMoves(before.job(), bare, counterparts);
+        MapTree plan = new NewPlan(before, bare, vehicle, counterparts, ways, pins, choices).tree();
         Evaluation after = Evaluation.of(emptied(before.files(), vehicle).with("plan", plan));
-        LevelShift levels = LevelShift.of(before.job(), bare, counterparts);
-        Facts facts = new Facts(before, after.job(), counterparts, ways, choices.decided(), levels);
+        LevelShift levels = LevelShift.of(before.job(), after.job(), counterparts);
+        Facts facts = new Facts(before, after.job(), counterparts, ways, pins, choices.decided(), levels);
         return new Refit(before, after, choices, counterparts, new Rows(before, after, counterparts, facts).all(), levels, Moved.of(before, after, facts));
     }
 
@@ -84,7 +87,8 @@ public record Refit(Evaluation before, Evaluation after, Choices choices, Counte
     }
 
     /**
-     * The plan for the new vehicle as it is kept: of items that do not carry over only their kind is left, and what nobody knows says so.
+     * The plan for the new vehicle as it is kept: of items that do not carry over only their kind is left, of mounts what the new sheet says of
+     * their place, and what nobody knows says so.
      *
      * @param vehicle name of the new sheet, seen from the plan
      * @param parts   names of the parts books, seen from the plan
@@ -94,6 +98,9 @@ public record Refit(Evaluation before, Evaluation after, Choices choices, Counte
         Set<String> lost = new TreeSet<>();
         of(Fate.NOT).stream().filter(row -> before.job().items().containsKey(row.id()) && !row.kind().equals("mount")).forEach(row -> lost.add(row.id()));
         MapTree plan = NewPlan.kindsOnly(after.files().tree("plan"), after.job(), lost);
+        for (Row row : of(Fate.NOT)) {
+            plan = row.kind().equals("mount") ? NewPlan.withoutMount(plan, row.id()) : row.kind().equals("setting") ? Trees.without(plan, List.of("settings", row.id(), "gain", "target")) : plan;
+        }
         plan = plan.with("vehicle", Trees.word(vehicle)).with("parts", Trees.list(parts));
         plan = limits == null ? plan.without("limits") : plan.with("limits", Trees.word(limits));
         return NewPlan.withUnknowns(before.files().tree("plan"), plan);

@@ -99,11 +99,11 @@ public record RefitHours(List<WorkStep> steps, int people, Schedule low, Schedul
             return out.isEmpty() ? last : out;
         }
 
-        /** What each change of a row causes; made once the old vehicle has given the parts back. */
+        /** What each change of a row causes; what has no place in the new vehicle causes nothing. Made once the old vehicle has given the parts back. */
         private List<String> changes(List<String> out) {
             List<String> made = new ArrayList<>();
             for (Row row : refit.rows()) {
-                String name = row.fate() == Fate.NOT ? lost(row) : row.fate() == Fate.CHANGED ? "change" : null;
+                String name = row.isNowhere() ? null : row.fate() == Fate.NOT ? lost(row) : row.fate() == Fate.CHANGED ? "change" : null;
                 if (name != null) {
                     Limit limit = limits.named("refit-hours-" + name);
                     String id = row.key() + (row.kind().equals("setting") ? " anew" : " made");

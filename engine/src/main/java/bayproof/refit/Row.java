@@ -25,6 +25,11 @@ public record Row(String kind, String id, String serves, String where, List<Reas
         return reasons.isEmpty() ? Fate.CARRIES : reasons.get(0).fate();
     }
 
+    /** Whether the new vehicle has nowhere for it, so that nothing is ordered or made in its stead. */
+    public boolean isNowhere() {
+        return fate() == Fate.NOT && decisive().stream().anyMatch(reason -> reason.verdict() == null && Facts.NOWHERE.contains(reason.fact()));
+    }
+
     /** Its kind and name. */
     public String key() {
         return kind + " " + id;

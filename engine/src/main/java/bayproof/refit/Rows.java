@@ -104,9 +104,20 @@ final class Rows {
 
     private void broken(Verdict verdict) {
         boolean ends = limits.named("refit-ending-rules").words().contains(verdict.rule().id());
-        Reason reason = Reason.broken(ends ? Fate.NOT : Fate.CHANGED, verdict, facts.brokenBefore(verdict));
         List<String> rows = owners.of(verdict.subject(), verdict.rule().id());
-        (rows.isEmpty() ? List.of(Owners.JOB + " vehicle") : rows).forEach(row -> add(row, reason));
+        (rows.isEmpty() ? List.of(Owners.JOB + " vehicle") : rows).forEach(row -> add(row,
+                Reason.broken(ends ? Fate.NOT : Fate.CHANGED, verdict, ends ? replacement(row) : null, facts.brokenBefore(verdict))));
+    }
+
+    /** What to have in place of a thing that a rule ends; null where the remedy of the rule says it. */
+    private static String replacement(String row) {
+        return switch (row.substring(0, row.indexOf(' '))) {
+            case "enclosure" -> "an enclosure for the space that is there";
+            case "interface" -> "an interface made for this radio and its connectors";
+            case "mount" -> "a mount at another place";
+            case "run" -> "a cable that carries its current on this way";
+            default -> null;
+        };
     }
 
     /** What is missing makes its own row open; a sum over the whole job, such as its supply, waits with it. */
@@ -117,10 +128,28 @@ final class Rows {
             if (rows.isEmpty()) {
                 rows = owners.of(verdict.subject(), verdict.rule().id());
             }
-            Need asked = atItsPlace(need);
+            Need choice = choice(rows);
+            if (choice != null) {
+                // Whatever else is missing there follows from the choice.
+                sums.forEach(row -> add(row, Reason.missing(verdict.rule().id(), choice)));
+                continue;
+            }
+            Need asked = isNowhere(rows) ? new Need(need.path(), "where the " + rows.get(0) + " goes, or that it is left out", need.at()) : atItsPlace(need);
             sums.forEach(row -> add(row, Reason.missing(verdict.rule().id(), asked)));
             (rows.isEmpty() ? List.of(Owners.JOB + " vehicle") : rows).forEach(row -> add(row, Reason.missing(verdict.rule().id(), asked)));
         }
+    }
+
+    /** The choice that one of these rows waits for; null where none does. */
+    private Need choice(List<String> rows) {
+        return rows.stream().flatMap(row -> reasons.getOrDefault(row, List.of()).stream()).map(Reason::need).filter(need -> need != null && need.path().startsWith(Facts.CHOICES))
+                .findFirst().orElse(null);
+    }
+
+    /** Whether every one of these rows is lost for want of a place or the like, so that nothing of it can be measured. */
+    private boolean isNowhere(List<String> rows) {
+        return !rows.isEmpty() && rows.stream().allMatch(row -> reasons.getOrDefault(row, List.of()).stream().anyMatch(reason -> reason.fate() == Fate.NOT && reason.verdict() == null
+                && Facts.NOWHERE.contains(reason.fact())));
     }
 
     /** What a verdict waits for. What it took from a window in the old vehicle as well, where it held, decides nothing here. */

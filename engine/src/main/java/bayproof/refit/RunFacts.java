@@ -31,7 +31,7 @@ final class RunFacts {
     void of(String id, List<Reason> reasons) {
         RunWays.Laid laid = ways.of(id);
         if (laid.open() != null) {
-            reasons.add(Facts.unsettled(laid.open(), laid.open().kind().startsWith("place") ? "places" : "sources"));
+            reasons.add(Facts.unsettled(laid.open(), old.items().containsKey(laid.open().old()) ? "sources" : "places"));
             return;
         }
         if (laid.inOnePlace()) {

@@ -24,14 +24,13 @@ final class RunWays {
 
     private final Job old;
     private final Job into;
-    private final Counterparts counterparts;
+    private final PlaceMatches places;
     private final Map<String, Laid> laid = new LinkedHashMap<>();
 
-    RunWays(Job old, Job into, Counterparts counterparts, Choices.Decided choices) {
+    RunWays(Job old, Job into, Ways ways, PlaceMatches places, Choices.Decided choices) {
         this.old = old;
         this.into = into;
-        this.counterparts = counterparts;
-        Ways ways = new Ways(into);
+        this.places = places;
         old.plan().runs().forEach((id, run) -> laid.put(id, choices.runs().containsKey(id) && choices.runs().get(id).isGiven()
                 ? new Laid(false, ways.along(choices.runs().get(id).orElse(List.of())), null) : laid(run, ways)));
     }
@@ -60,8 +59,8 @@ final class RunWays {
     private Counterpart open(Run run) {
         for (Shown<String> end : List.of(run.from(), run.to())) {
             Item item = item(end);
-            Counterpart found = item == null ? null : item.path().startsWith("supply.") ? counterparts.source(item.id())
-                    : counterparts.place(item.place().orElse(""));
+            Counterpart found = item == null ? null : item.path().startsWith("supply.") ? places.sources().get(item.id())
+                    : places.places().get(item.place().orElse(""));
             if (found != null && !found.isFound()) {
                 return found;
             }
@@ -84,9 +83,9 @@ final class RunWays {
             return null;
         }
         if (item.path().startsWith("supply.")) {
-            return into.items().get(counterparts.source(item.id()).found()).place().orElse(null);
+            return into.items().get(places.sources().get(item.id()).found()).place().orElse(null);
         }
-        Counterpart place = counterparts.place(item.place().orElse(""));
+        Counterpart place = places.places().get(item.place().orElse(""));
         return place == null ? null : place.found();
     }
 }

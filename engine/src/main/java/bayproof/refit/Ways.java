@@ -59,6 +59,16 @@ final class Ways {
         return way != null ? way : way(all, from, to, false);
     }
 
+    /** Length of the shortest measured way; infinite where none leads there, 0 within one place. */
+    double metres(String from, String to) {
+        if (from.equals(to)) {
+            return 0;
+        }
+        boolean known = measured.containsVertex(from) && measured.containsVertex(to);
+        GraphPath<String, Edge> path = known ? new DijkstraShortestPath<>(measured).getPath(from, to) : null;
+        return path == null ? Double.POSITIVE_INFINITY : path.getWeight();
+    }
+
     private Way way(Graph<String, Edge> graph, String from, String to, boolean isMeasured) {
         if (!graph.containsVertex(from) || !graph.containsVertex(to)) {
             return null;

@@ -22,7 +22,7 @@ import java.util.List;
 public record SourceLevel(String channel, Shown<Double> quietVolts, Shown<Double> loudVolts, Shown<Double> offset, Shown<String> setAt) {
 
     /** The channels of a job, in the order of the plan. */
-    static List<SourceLevel> of(Job job) {
+    public static List<SourceLevel> of(Job job) {
         List<SourceLevel> levels = new ArrayList<>();
         for (AudioInput channel : job.plan().audioInputs().values()) {
             Shown<Double> quiet = sum(job, channel, true);

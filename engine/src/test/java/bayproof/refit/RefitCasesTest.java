@@ -71,17 +71,23 @@ class RefitCasesTest {
         Set<String> union = new TreeSet<>();
         Map<String, Set<String>> wanted = new LinkedHashMap<>();
         Map<String, Set<String>> found = new LinkedHashMap<>();
+        Map<String, String> reasons = new LinkedHashMap<>();
         for (Entry difference : ((MapTree) TreeReader.read(FAR.resolve("differences.yaml"), "differences.yaml").get("differences")).entries().values()) {
             MapTree entry = (MapTree) difference.value();
             MapTree patch = (MapTree) entry.get("patch");
             wanted.put(difference.key(), words(entry.get("rows")));
-            found.put(difference.key(), changed(refit(MergePatch.apply(sheet, patch))));
+            Refit alone = refit(MergePatch.apply(sheet, patch));
+            found.put(difference.key(), changed(alone));
+            reasons.put(difference.key(), ((ScalarTree) entry.get("reason")).text());
+            assertTrue(gives(alone, reasons.get(difference.key()), wanted.get(difference.key())), difference.key() + " alone does not say " + reasons.get(difference.key()));
             union.addAll(wanted.get(difference.key()));
             all = MergePatch.apply(all, patch);
         }
         assertEquals(lines(wanted), lines(found));
         assertTrue(wanted.size() >= 10);
-        assertEquals(union, changed(refit(all)), "together");
+        Refit together = refit(all);
+        assertEquals(union, changed(together), "together");
+        reasons.forEach((name, reason) -> assertTrue(gives(together, reason, wanted.get(name)), "together nothing says " + reason + " for " + name));
         MapTree far = Sheet.read(FAR.resolve("vehicle.yaml"), "vehicle").tree();
         for (String key : List.of("title", "variant", "tag")) {
             all = all.without(key);
@@ -89,6 +95,11 @@ class RefitCasesTest {
         }
         assertEquals(said(all), said(far), "the sheet of the far vehicle is the near one with every difference");
         Tally.count("planted differences of a refit, each alone and all together", wanted.size());
+    }
+
+    /** Whether one of these rows gives the reason. */
+    private static boolean gives(Refit refit, String reason, Set<String> rows) {
+        return refit.rows().stream().filter(row -> rows.contains(row.key())).flatMap(row -> row.reasons().stream()).anyMatch(one -> one.fact().equals(reason));
     }
 
     private static String lines(Map<String, Set<String>> byDifference) {

@@ -77,13 +77,20 @@ final class AskList {
                 .filter(one -> one != null).findFirst().orElse(null);
         String where = thing.startsWith(CHOICES) ? Body.DESK.heading() : thing.startsWith("places.") ? body(thing.substring(7)).heading()
                 : question == null ? Body.VEHICLE.heading() : question.thing().body().heading();
-        return new Ask(where, thing.startsWith(CHOICES) ? "choices" : thing, says, paths, instead, rows);
+        return new Ask(where, thing.startsWith(CHOICES) ? "choices: " + thing.substring(CHOICES.length()) : thing, says, paths, instead, rows);
     }
 
     private Body body(String place) {
         Vehicle.Place known = refit.after().job().vehicle().places().get(place);
         Vehicle.Zone zone = known == null ? null : refit.after().job().vehicle().zones().get(known.zone().orElse(""));
         return Body.ofZone(zone == null ? "" : zone.kind().orElse(""));
+    }
+
+    /** Where the body must be to find out what rows wait for. */
+    String where(List<Row> rows) {
+        Set<String> keys = new LinkedHashSet<>();
+        rows.forEach(row -> keys.add(row.key()));
+        return String.join(", ", new LinkedHashSet<>(all.stream().filter(ask -> ask.rows().stream().anyMatch(keys::contains)).map(Ask::where).toList()));
     }
 
     List<Ask> all() {

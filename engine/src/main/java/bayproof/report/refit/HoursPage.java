@@ -72,7 +72,7 @@ final class HoursPage {
         List<WorkStep> caused = hours.steps().stream().filter(step -> step.causedBy() != null).sorted(Comparator.comparingDouble(step -> -step.likely())).toList();
         blocks.add(new Block.Heading("WHAT EACH CHANGE COSTS (" + caused.size() + ", " + sum(caused, WorkStep::likely) + " likely)"));
         if (caused.isEmpty()) {
-            blocks.add(new Block.Words("", "No row changes."));
+            blocks.add(new Block.Words("", "No row causes any work."));
             return;
         }
         blocks.add(new Block.Grid(List.of("row", "work", "low", "likely", "high"), caused.subList(0, Math.min(MOST_CHANGES, caused.size())).stream()

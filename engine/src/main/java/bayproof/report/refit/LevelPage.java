@@ -1,8 +1,8 @@
 package bayproof.report.refit;
 
-import bayproof.read.Setting;
 import bayproof.refit.LevelShift;
 import bayproof.refit.Refit;
+import bayproof.refit.Tone;
 import bayproof.report.worksheet.Block;
 import bayproof.report.worksheet.Page;
 import bayproof.report.worksheet.Say;
@@ -14,11 +14,9 @@ import java.util.Locale;
 
 /** The new source of sound against the old one, and what each output is set to. */
 final class LevelPage {
-    private final Refit refit;
     private final LevelShift levels;
 
     LevelPage(Refit refit) {
-        this.refit = refit;
         this.levels = refit.levels();
     }
 
@@ -30,31 +28,28 @@ final class LevelPage {
         }
         blocks.add(new Block.Heading("NEW SOURCE AGAINST OLD, at the high volume step"));
         blocks.add(new Block.Grid(List.of("channel", "made of", "40 Hz", "1 kHz", "10 kHz", "settings"), levels.channels().stream().map(channel -> List.of(channel.input(),
-                channel.after().isEmpty() ? Block.BLANK : String.join(" + ", channel.after()), decibels(channel.lowDecibels()), decibels(channel.midDecibels()),
-                decibels(channel.highDecibels()), channel.breaks() == null ? "may stay" : "void: " + channel.breaks())).toList()));
+                channel.after().isEmpty() ? Block.BLANK : String.join(" + ", channel.after()), decibels(channel.decibels(Tone.LOW)), decibels(channel.decibels(Tone.MID)),
+                decibels(channel.decibels(Tone.HIGH)), channel.breaks() == null ? "may stay" : "void: " + channel.breaks())).toList()));
         targets(blocks);
         return new Page("4 LEVELS", blocks);
     }
 
     private void targets(List<Block> blocks) {
-        List<List<String>> rows = new ArrayList<>();
-        Shown<Double> shift = levels.largestDecibels();
-        for (Setting setting : refit.before().job().plan().settings().values()) {
-            Shown<Double> target = setting.gain().targetVolts();
-            if (target.isGiven()) {
-                boolean broken = levels.breaks() != null;
-                rows.add(List.of(setting.id(), Say.amount(target, Dimension.VOLTAGE), broken ? Block.BLANK : Say.amount(levels.untouchedVolts(target), Dimension.VOLTAGE),
-                        broken ? "tune anew" : shift.map(value -> decibels(Shown.of(-value))).orElse(Block.BLANK),
-                        Say.amount(target, Dimension.VOLTAGE), Say.amount(setting.gain().toneHertz(), Dimension.FREQUENCY)));
-            }
-        }
         blocks.add(new Block.Heading("GAIN OF EACH OUTPUT"));
-        if (rows.isEmpty()) {
+        if (levels.outputs().isEmpty()) {
             blocks.add(new Block.Words("", "The old plan writes no gain target: nothing to set by."));
             return;
         }
-        blocks.add(new Block.Grid(List.of("output", "was set to", "left as it is, reads", "turn gain by", "new target", "tone"), rows));
-        blocks.add(new Block.Words("", "The target follows from the speaker and stays; the gain that reaches it moves against the source, here by the channel at 1 kHz that moves most. "
+        int all = levels.channels().size();
+        blocks.add(new Block.Grid(List.of("output", "plays", "was set to", "untouched", "turn by", "target, high step", "at low step"), levels.outputs().stream().map(one -> {
+            boolean broken = one.breaks() != null;
+            String plays = one.inputs().map(inputs -> inputs.size() == all && all > 2 ? "any of them" : inputs.isEmpty() ? "none of them" : String.join(" + ", inputs)).orElse(Block.BLANK);
+            return List.of(one.setting(), plays, Say.amount(one.target(), Dimension.VOLTAGE), broken ? Block.BLANK : Say.amount(one.untouchedVolts(), Dimension.VOLTAGE),
+                    broken ? "tune anew" : one.decibels().map(value -> decibels(Shown.of(-value))).orElse(Block.BLANK),
+                    broken ? Block.BLANK : Say.amount(one.target(), Dimension.VOLTAGE), broken ? Block.BLANK : Say.amount(one.lowStepVolts(), Dimension.VOLTAGE));
+        }).toList()));
+        blocks.add(new Block.Words("", "The target follows from amplifier and speaker and stays, read with the source at its high step; the gain that reaches it moves against the source, by what the "
+                + "channels of the output give at the tone it is set with. At the low step of the new source the same gain reads what stands last. "
                 + "Void with every move: delays, equalization and levels by ear, which belong to the old cabin; and every reading taken there."));
         blocks.add(new Block.Words("CAUTION", "Targets are read with the speakers off the output: a test tone at such volts burns a tweeter and hurts ears."));
     }

@@ -37,7 +37,9 @@ public final class RefitJson {
         json.writeObjectFieldStart("job");
         json.writeStringField("tag", refit.before().job().plan().job().tag().orElse(null));
         json.writeEndObject();
+        json.writeStringField("into", Plain.text(refit.after().job().vehicle().title().orElse("")));
         json.writeBooleanField("may-open", !refit.counts());
+        json.writeStringField("answer", page.answer());
         json.writeObjectFieldStart("counts");
         for (Fate fate : Fate.values()) {
             json.writeNumberField(fate.word(), refit.count(fate));
@@ -49,6 +51,8 @@ public final class RefitJson {
         }
         json.writeEndArray();
         asks();
+        new BeforeJson(json, refit).write();
+        new CostJson(json, refit).write();
         json.writeEndObject();
     }
 
@@ -57,6 +61,7 @@ public final class RefitJson {
         json.writeStringField("kind", row.kind());
         json.writeStringField("id", row.id());
         json.writeStringField("fate", row.fate().word());
+        json.writeStringField("serves", row.serves().isEmpty() ? null : row.serves());
         json.writeStringField("goes-to", row.where());
         json.writeArrayFieldStart("reasons");
         for (Reason reason : row.reasons()) {

@@ -3,6 +3,7 @@ package bayproof.report.refit;
 import bayproof.demand.Outcome;
 import bayproof.judge.Verdict;
 import bayproof.refit.Fate;
+import bayproof.refit.Provision;
 import bayproof.refit.Reason;
 import bayproof.refit.Refit;
 import bayproof.refit.Row;
@@ -77,17 +78,20 @@ public final class RefitPage {
     String answer() {
         int not = refit.count(Fate.NOT);
         int open = refit.count(Fate.OPEN);
-        if (!refit.counts()) {
-            return "THE OLD VEHICLE MAY BE OPENED as far as the rules look. Nothing is left behind, nothing is left open.";
+        if (refit.counts()) {
+            return "DO NOT OPEN THE OLD VEHICLE YET - " + not + (not == 1 ? " does" : " do") + " not carry over, " + open + " cannot be told yet.";
         }
-        return "DO NOT OPEN THE OLD VEHICLE YET - " + not + (not == 1 ? " does" : " do") + " not carry over, " + open + " cannot be told yet.";
+        List<Provision> have = refit.provisions();
+        return "THE OLD VEHICLE MAY BE OPENED as far as the rules look" + (have.isEmpty() ? "" : ", once " + Plain.count(have.size(), "thing") + " to order, make or borrow "
+                + (have.size() == 1 ? "is" : "are") + " in hand (up to " + Plain.count((int) have.stream().mapToLong(Provision::days).max().orElse(0), "day") + ")")
+                + ". Nothing is left behind, nothing is left open.";
     }
 
     /** All four kinds by name, zeros too. */
     String counts() {
         List<String> parts = new ArrayList<>();
-        for (Fate fate : Fate.values()) {
-            parts.add(refit.count(fate) + " " + (refit.count(fate) == 1 ? fate.says() : fate.many()));
+        for (Fate fate : List.of(Fate.CARRIES, Fate.CHANGED, Fate.NOT, Fate.OPEN)) {
+            parts.add(fate.says() + " " + refit.count(fate));
         }
         return Plain.count(refit.rows().size(), "row") + ": " + String.join(", ", parts) + ".";
     }
@@ -172,8 +176,11 @@ public final class RefitPage {
                 Map<String, List<String>> byKind = new LinkedHashMap<>();
                 rows.forEach(row -> byKind.computeIfAbsent(row.kind(), any -> new ArrayList<>()).add(row.id() + (row.where() == null || row.where().equals(row.id()) ? "" : " > " + row.where())));
                 byKind.forEach((kind, names) -> blocks.add(new Block.Words(Plain.padded(kind, 9), String.join(", ", names))));
+            } else if (fate == Fate.OPEN && !rows.isEmpty()) {
+                blocks.add(new Block.Grid(List.of("what", "which", "find out", "where"),
+                        RowGroup.of(rows, words).stream().map(group -> List.of(group.kind(), group.names(), group.why(), asks.where(group.rows()))).toList()));
             } else if (!rows.isEmpty()) {
-                blocks.add(new Block.Grid(List.of("what", "which", fate == Fate.OPEN ? "find out" : fate == Fate.NOT ? "why, what instead" : "change"),
+                blocks.add(new Block.Grid(List.of("what", "which", fate == Fate.NOT ? "why, what instead" : "change"),
                         RowGroup.of(rows, words).stream().map(group -> List.of(group.kind(), group.names(), group.why())).toList()));
             }
         }

@@ -48,7 +48,8 @@ final class RowText {
         String number = number(reason.verdict());
         String said = remedy == null ? reason.say() : remedy.say();
         return Plain.text(said).replaceAll("\\.$", "") + " (" + (number.isEmpty() || remedy == null ? "" : number + ", ") + reason.fact()
-                + (reason.ofOld() ? ", a fault of the old job as well" : "") + ")";
+                + (reason.ofOld() ? ", a fault of the old job as well" : "") + ")"
+                + (remedy == null && reason.instead() != null ? "; instead: " + reason.instead() : "");
     }
 
     private static String number(Verdict verdict) {
