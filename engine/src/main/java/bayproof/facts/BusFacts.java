@@ -27,7 +27,7 @@ final class BusFacts {
         for (Plan.BusUse use : model.job.plan().buses().orElse(Map.of()).values()) {
             Vehicle.Bus bus = model.job.vehicle().networks().get(use.id());
             Shown<String> kind = bus != null ? bus.kind() : missing("networks." + use.id() + ".kind", "kind of the bus " + use.id(), use.at());
-            facts.accept(new JoinedBus(use.path(), use.at(), use.by(), kind, kind.map("can-high-speed"::equals), use.stubMetres(),
+            facts.accept(new JoinedBus(use.path(), use.at(), use.by(), kind, bus != null ? bus.carries() : missing("networks." + use.id() + ".carries", "what the bus " + use.id() + " is for", use.at()), kind.map("can-high-speed"::equals), use.stubMetres(),
                     bus != null ? bus.ohms() : missing("networks." + use.id() + ".resistance",
                             "resistance across the pair with the supply off", use.at()), shorter(use)));
         }
@@ -36,7 +36,7 @@ final class BusFacts {
             boolean listed = model.job.plan().buses().orElse(Map.of()).values().stream().anyMatch(use -> use.by().orElse("").equals(module.id()));
             if (!listed && (!model.job.plan().buses().isGiven() || module.upkeep().pollsBus().orElse("no").equals("yes"))) {
                 Shown<String> bus = missing("buses", "the bus that " + module.id() + " joins", module.at());
-                facts.accept(new JoinedBus(module.path(), module.at(), Shown.of(module.id()), bus, bus.map(x -> true), bus.map(x -> 0.0),
+                facts.accept(new JoinedBus(module.path(), module.at(), Shown.of(module.id()), bus, bus, bus.map(x -> true), bus.map(x -> 0.0),
                         bus.map(x -> 0.0), null));
             }
         }

@@ -22,6 +22,11 @@ public record FactBook(List<Fact> facts, Numbers numbers) {
         SolvedNetworks networks = new SolvedNetworks(model, amplifiers);
         new NetworkFacts(model, amplifiers, networks).collect(facts::add);
         new CurrentFacts(model, networks).collect(facts::add);
+        new SourceFacts(model).collect(facts::add);
+        new FeedSourceFacts(model, amplifiers).collect(facts::add);
+        new FuseDutyFacts(model).collect(facts::add);
+        new FusePathFacts(model).collect(facts::add);
+        new CableFacts(model).collect(facts::add);
         new HolderFacts(model).collect(facts::add);
         new OwnFuseFacts(model).collect(facts::add);
         new ConductorFacts(model).collect(facts::add);
@@ -46,6 +51,7 @@ public record FactBook(List<Fact> facts, Numbers numbers) {
         new CabinSoundFacts(model).collect(facts::add);
         new InterfaceFacts(model).collect(facts::add);
         new CalibrationFacts(model).collect(facts::add);
+        new DoneFacts(model).collect(facts::add);
         new ScheduleFacts(model).collect(facts::add);
         new InspectionFacts(model).collect(facts::add);
         new ReceivingFacts(model).collect(facts::add);

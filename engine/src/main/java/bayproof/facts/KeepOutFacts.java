@@ -3,18 +3,21 @@ package bayproof.facts;
 import bayproof.read.Item;
 import bayproof.read.Run;
 import bayproof.read.Vehicle;
+import bayproof.vocabulary.At;
 import bayproof.vocabulary.Fact;
 import bayproof.vocabulary.KeepOutKind;
+import bayproof.vocabulary.KeptClear;
 import bayproof.vocabulary.Kleene;
 import bayproof.vocabulary.NearKeepOut;
 import bayproof.vocabulary.Need;
 import bayproof.vocabulary.Shown;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.Consumer;
 
-/** Facts about what the planned runs keep away from: fuel, brake, exhaust, moving parts and the way of airbags. */
+/** Facts about what planned runs, mounted items and ground screws keep away from: fuel, brake, exhaust, moving parts, the way of airbags and high voltage. */
 final class KeepOutFacts {
     private final Model model;
 
@@ -32,19 +35,48 @@ final class KeepOutFacts {
                 }
             }
         }
+        for (Item item : model.job.items().values()) {
+            // What the vehicle maker mounted is not judged.
+            if (item.fitting() != null && !item.path().startsWith("supply.")) {
+                facts.accept(clear(item, KeptClear.ITEM, item.fitting().near(), KeepOutKind.RESTRAINT_PATH));
+            } else if (item instanceof Item.GroundPoint point) {
+                facts.accept(clear(item, KeptClear.GROUND, point.near(), KeepOutKind.FUEL));
+            }
+        }
     }
 
     private Shown<Boolean> onEngine(Shown<String> terminal) {
         return terminal.map(name -> model.job.itemOf(name) instanceof Item.Alternator);
     }
 
-    /** Something whose kind or zones nobody wrote counts wherever a distance to it is given or it could be passed. */
     private NearKeepOut near(Run run, Shown<Set<String>> zones, Shown<Boolean> moves, KeepOutKind kind) {
+        Found found = look(run.path(), run.at(), "this run", zones, run.near(), kind);
+        return new NearKeepOut(run.path(), run.at(), kind, found.here, moves, found.closest, found.all);
+    }
+
+    /** What is fastened to the vehicle lies in one zone, and keeps away from what lies there too. */
+    private KeptClear clear(Item item, String what, Map<String, Shown<Double>> near, KeepOutKind kind) {
+        Shown<Set<String>> zone = item.place().isGiven() ? model.body.zoneOf(Shown.of(item.id() + ".")).map(Set::of) : item.place().map(Set::of);
+        Found found = look(item.path(), item.at(), item.id(), zone, near, kind);
+        return new KeptClear(item.path(), item.at(), what, kind, found.here, found.closest, found.all);
+    }
+
+    /** How near a thing lies to anything of a kind. */
+    private record Found(Shown<Boolean> here, Shown<Double> closest, Shown<Boolean> all) {
+    }
+
+    /** Something whose kind or zones nobody wrote counts wherever a distance to it is given or it could be passed. */
+    private Found look(String path, At at, String noun, Shown<Set<String>> zones, Map<String, Shown<Double>> near, KeepOutKind kind) {
         Shown<Boolean> passes = Shown.of(false);
         Shown<Double> closest = null;
         List<Need> needs = new ArrayList<>();
         for (Vehicle.KeepOut keepOut : model.job.vehicle().keepOuts().values()) {
-            Shown<Double> distance = distance(run, keepOut);
+            if (Kleene.is(keepOut.fitted(), false)) {
+                continue;
+            }
+            Shown<Double> given = near.get(keepOut.id());
+            Shown<Double> distance = given != null ? given : Shown.missing(new Need(path + ".near." + keepOut.id(),
+                    "clear distance from " + noun + " to " + keepOut.id(), at));
             Shown<Boolean> here = Kleene.and(keepOut.kind().map(kind.word()::equals),
                     distance.isGiven() ? Shown.of(true) : zones.with(zonesOf(keepOut), KeepOutFacts::meet));
             if (Kleene.is(here, false)) {
@@ -58,19 +90,18 @@ final class KeepOutFacts {
             }
         }
         if (isUnheardOf(kind)) {
-            Shown<Boolean> expected = expected(zones, kind, run);
+            Shown<Boolean> expected = expected(zones, kind, at);
             passes = Kleene.or(passes, expected);
             needs.addAll(expected.needs());
         }
         Shown<Boolean> all = needs.isEmpty() ? Shown.of(true) : Shown.missing(needs);
-        return new NearKeepOut(run.path(), run.at(), kind, passes, moves,
-                closest != null ? closest : all.then(none -> Shown.missing(nearest(run, kind))), all);
+        return new Found(passes, closest != null ? closest : all.then(none -> Shown.missing(new Need(path + ".near",
+                "clear distance to what is of the kind " + kind.word(), at))), all);
     }
 
     /** A thing that is fitted lies in at least one zone. */
     private static Shown<List<String>> zonesOf(Vehicle.KeepOut keepOut) {
-        return Kleene.is(keepOut.fitted(), false) ? Shown.of(List.of())
-                : keepOut.zones().then(zones -> zones.isEmpty() ? Shown.missing(new Need(keepOut.path() + ".zones",
+        return keepOut.zones().then(zones -> zones.isEmpty() ? Shown.missing(new Need(keepOut.path() + ".zones",
                 "the zones in which " + keepOut.id() + " lies, or fitted: false", keepOut.zones().atOr(keepOut.at()))) : keepOut.zones());
     }
 
@@ -78,28 +109,18 @@ final class KeepOutFacts {
         return zones.stream().anyMatch(passed::contains);
     }
 
-    private static Need nearest(Run run, KeepOutKind kind) {
-        return new Need(run.path() + ".near", "clear distance to what is of the kind " + kind.word(), run.at());
-    }
-
-    private static Shown<Double> distance(Run run, Vehicle.KeepOut keepOut) {
-        Shown<Double> given = run.near().get(keepOut.id());
-        return given != null ? given : Shown.missing(new Need(run.path() + ".near." + keepOut.id(),
-                "clear distance from this run to " + keepOut.id(), run.at()));
-    }
-
     private boolean isUnheardOf(KeepOutKind kind) {
         return model.job.vehicle().keepOuts().values().stream().noneMatch(one -> one.kind().orElse("").equals(kind.word()));
     }
 
     /** A sheet that never speaks of the kind has not been asked: it is missing where a run passes a zone that usually has it. */
-    private Shown<Boolean> expected(Shown<Set<String>> passed, KeepOutKind kind, Run run) {
+    private Shown<Boolean> expected(Shown<Set<String>> passed, KeepOutKind kind, At at) {
         List<String> usual = model.limit("zones-with-" + kind.word()).words();
-        Need sheet = new Need("keep-outs", "where the vehicle has something of the kind " + kind.word() + "; fitted: false if nowhere", run.at());
+        Need sheet = new Need("keep-outs", "where the vehicle has something of the kind " + kind.word() + "; fitted: false if nowhere", at);
         return passed.then(ids -> {
             Shown<Boolean> any = Shown.of(false);
             for (String id : ids) {
-                any = Kleene.or(any, id.isEmpty() ? Shown.of(false) : model.zoneKind(id, run.at()).map(usual::contains));
+                any = Kleene.or(any, id.isEmpty() ? Shown.of(false) : model.zoneKind(id, at).map(usual::contains));
             }
             return any;
         }).then(usually -> usually ? Shown.missing(sheet) : Shown.of(false));

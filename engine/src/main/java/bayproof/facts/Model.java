@@ -99,21 +99,32 @@ final class Model {
 
     /** Kind of the zone that an item sits in. */
     Shown<String> zoneKind(Item item) {
+        return zoneOf(item).then(id -> zoneKind(id, item.at()));
+    }
+
+    /** Highest temperature of the zone that an item sits in. */
+    Shown<Double> zoneCelsius(Item item) {
+        return zoneOf(item).then(id -> zoneCelsius(id, item.at()));
+    }
+
+    /** Highest temperature of a zone: as the sheet or a reading says, otherwise by its kind. */
+    private Shown<Double> zoneCelsius(String id, At at) {
+        Vehicle.Zone zone = job.vehicle().zones().get(id);
+        return zone != null && zone.ambientCelsius().isGiven() ? zone.ambientCelsius() : zoneKind(id, at).map(kind -> value("ambient-" + kind));
+    }
+
+    private Shown<String> zoneOf(Item item) {
         return item.place().then(id -> {
             Vehicle.Place place = job.vehicle().places().get(id);
             return place == null ? Shown.<String>missing(new Need("places." + id + ".zone", "zone of the place " + id, item.at())) : place.zone();
-        }).then(id -> zoneKind(id, item.at()));
+        });
     }
 
     private Shown<Double> hottest(Set<String> zones, Run run) {
         Shown<Double> hottest = Shown.of(Double.NEGATIVE_INFINITY);
         for (String id : zones) {
-            Vehicle.Zone zone = job.vehicle().zones().get(id);
             if (!id.isEmpty()) {
-                Shown<Double> ambient = zone == null
-                        ? Shown.missing(new Need("zones." + id + ".kind", "kind of the zone " + id, run.at()))
-                        : zone.ambientCelsius().isGiven() ? zone.ambientCelsius() : zone.kind().map(kind -> value("ambient-" + kind));
-                hottest = hottest.with(ambient, Math::max);
+                hottest = hottest.with(zoneCelsius(id, run.at()), Math::max);
             }
         }
         return hottest.then(celsius -> Double.isInfinite(celsius)

@@ -8,6 +8,7 @@ import bayproof.units.Dimension;
 import bayproof.vocabulary.CooledItem;
 import bayproof.vocabulary.CrashLoad;
 import bayproof.vocabulary.Fact;
+import bayproof.vocabulary.HungItem;
 import bayproof.vocabulary.Knob;
 import bayproof.vocabulary.MountedItem;
 import bayproof.vocabulary.Need;
@@ -38,6 +39,7 @@ final class MountFacts {
             }
             facts.accept(mounted(item, fitting));
             facts.accept(crash(item, fitting));
+            facts.accept(new HungItem(item.path(), item.at(), fitting.mount().fastener().map(model.limit("thread-cutters").words()::contains), fitting.mount().sits()));
             if (item instanceof Item.Powered || item instanceof Item.Converter) {
                 facts.accept(new CooledItem(item.path(), item.at(), fitting.clearanceMetres(),
                         fitting.neededClearanceMetres().isGiven(), fitting.neededClearanceMetres()));
@@ -95,10 +97,14 @@ final class MountFacts {
         Shown<Double> share = holds(mount).with(mass, (newtons, kilograms) -> new double[] {newtons, kilograms}).then(pair ->
                 Shown.of(Sums.heldShare(pair[0], pair[1]), () -> Model.print(pair[0], Dimension.FORCE) + " / ("
                         + Model.print(pair[1], Dimension.MASS) + " x " + Sums.GRAVITY + " m/s2)"));
-        Integer planned = mount.fasteners().orElse(null);
         return new CrashLoad(item.path(), item.at(), inside(item), mass.map(kilograms -> kilograms >= model.value("crash-mass")),
-                !(mass.orElse(Double.MAX_VALUE) <= model.value("crash-mass-stop")), share,
-                planned == null ? null : Ladders.knob(() -> above(planned), "items", item.id(), "mount", "fasteners"));
+                !(mass.orElse(Double.MAX_VALUE) <= model.value("crash-mass-stop")), share, moreFasteners(item));
+    }
+
+    /** A larger number of the planned fasteners; null where none is planned. */
+    Knob moreFasteners(Item item) {
+        Integer planned = item.mount().fasteners().orElse(null);
+        return planned == null ? null : Ladders.knob(() -> above(planned), "items", item.id(), "mount", "fasteners");
     }
 
     private static List<String> above(int planned) {
@@ -113,7 +119,8 @@ final class MountFacts {
         return model.zoneKind(item).map(kind -> model.limit("crash-zones").words().contains(kind));
     }
 
-    private Shown<Double> holds(Mount mount) {
+    /** Force that all fasteners of a mount hold together, N. */
+    Shown<Double> holds(Mount mount) {
         return mount.fastener().with(mount.thread(), (kind, thread) -> "holds-" + kind + "-" + thread.toLowerCase(Locale.ROOT))
                 .then(name -> model.job.limits().has(name) ? Shown.of(model.value(name))
                         : Shown.<Double>missing(new Need(mount.path() + ".thread", "a thread that such a fastener has",

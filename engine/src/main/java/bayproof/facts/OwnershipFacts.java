@@ -27,8 +27,19 @@ final class OwnershipFacts {
         this.ofAnother = owner.kind().map(kind -> !kind.equals("customer"));
     }
 
+    /** The day of return; before anybody asked whether it goes back, that is what has to be asked. */
+    private Shown<String> back() {
+        return owner.returns().then(returns -> owner.returnsOn());
+    }
+
+    /** Whether the day of return lies after that of the plan; a plan without a day says nothing against it. */
+    private Shown<Boolean> ahead() {
+        return Days.day(back(), "owned-by.returns-on", owner.at()).then(back -> !model.job.plan().job().date().isGiven() ? Shown.of(true)
+                : Days.day(model.job.plan().job().date(), "job.date", model.job.planAt()).map(back::isAfter));
+    }
+
     void collect(Consumer<Fact> facts) {
-        facts.accept(new VehicleOwner("owned-by", owner.at(), owner.kind(), owner.returns()));
+        facts.accept(new VehicleOwner("owned-by", owner.at(), owner.kind(), owner.returns(), back(), ahead()));
         Set<String> holes = new TreeSet<>();
         model.job.plan().runs().values().forEach(run -> holes.addAll(run.through().orElse(List.of())));
         for (String id : holes) {

@@ -50,6 +50,10 @@ enum Question {
     MOST_CHARGE(Map.of("alternator-set-point", End.HIGH)),
     /** What charges a battery at the least: bad is a low set point. */
     LEAST_CHARGE(Map.of("alternator-set-point", End.LOW)),
+    /** The most volts that a source gives: bad is high. */
+    HIGHEST_VOLTS(Map.of("alternator-set-point", End.HIGH, "battery-rest", End.HIGH)),
+    /** What a dead short draws: bad is a strong battery. */
+    FAULT(Map.of("battery-rest", End.HIGH, "battery-resistance", End.LOW)),
     /** What a conductor may carry: bad is poor metal, poor insulation and heat. */
     AMPACITY(Map.of("clad-ampacity", End.LOW, "insulation-class", End.LOW, "ambient-anywhere", End.HIGH));
 

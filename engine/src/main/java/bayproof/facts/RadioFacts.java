@@ -18,6 +18,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import java.util.Set;
 import java.util.function.Consumer;
 
@@ -65,9 +66,11 @@ final class RadioFacts {
                 Ladders.knob(() -> List.of(harness == null ? "tap-crimp" : "plug-in-harness"), "pins", pin.id(), "method"));
     }
 
+    /** A lead of the shop's parts book or of this job that has the plug; null where there is none. */
     private String harnessFor(String family) {
-        return family == null ? null : model.job.book().entrySet().stream()
-                .filter(part -> part.getValue().connectors().orElse(List.of()).contains(family))
+        return family == null ? null : Stream.concat(model.job.book().entrySet().stream().map(part -> Map.entry(part.getKey(), part.getValue())),
+                        model.job.itemsOf(Item.Harness.class).stream().map(lead -> Map.entry(lead.id(), lead)))
+                .filter(lead -> lead.getValue().connectors().orElse(List.of()).contains(family))
                 .map(Map.Entry::getKey).findFirst().orElse(null);
     }
 

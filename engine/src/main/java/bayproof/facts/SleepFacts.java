@@ -38,7 +38,18 @@ final class SleepFacts {
         Shown<Double> fall = first.with(second, (one, two) -> two).with(third, (before, last) -> before > 0 ? Math.max(0, (before - last) / before) : 0.0);
         facts.accept(new SleepReading(test.path(), test.at(), test.latches(), test.keyMetres(), test.meter(),
                 share(test.third().afterSeconds(), supply.sleepSeconds(), "sleep-time", "sleep-wait", Dimension.TIME), fall,
+                share(asleepAfter(List.of(test.first(), test.second(), test.third()), List.of(first, second, third), 0), supply.sleepSeconds(), "sleep-time",
+                        "sleep-wait", Dimension.TIME),
                 share(third, supply.standbyLimitAmperes(), "standby-limit", "standby-usual", Dimension.CURRENT)));
+    }
+
+    /** The time of the first point at which the current was no more than is allowed. */
+    private Shown<Double> asleepAfter(List<SleepTest.Point> points, List<Shown<Double>> amperes, int from) {
+        if (from == points.size()) {
+            return new Shown.Collapsed<>("at no point of the test did the vehicle draw as little as is allowed");
+        }
+        double most = supply.standbyLimitAmperes().orElse(model.limit("standby-usual").low());
+        return amperes.get(from).then(drawn -> drawn <= most ? points.get(from).afterSeconds() : asleepAfter(points, amperes, from + 1));
     }
 
     private Shown<Double> amperes(SleepTest.Point point) {

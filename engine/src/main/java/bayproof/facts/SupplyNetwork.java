@@ -236,7 +236,7 @@ final class SupplyNetwork {
         return 0;
     }
 
-    private static Shown<Double> drawAmperes(Item item) {
+    static Shown<Double> drawAmperes(Item item) {
         return item instanceof Item.Interface module ? module.drawAmperes()
                 : item instanceof Item.Processor processor ? processor.drawAmperes() : ((Item.Accessory) item).drawAmperes();
     }

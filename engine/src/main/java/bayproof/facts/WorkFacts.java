@@ -4,6 +4,7 @@ import bayproof.graph.WorkOrder;
 import bayproof.read.Item;
 import bayproof.read.Plan;
 import bayproof.vocabulary.At;
+import bayproof.vocabulary.Attestation;
 import bayproof.vocabulary.Fact;
 import bayproof.vocabulary.Kleene;
 import bayproof.vocabulary.NeededPart;
@@ -79,7 +80,7 @@ final class WorkFacts {
         Shown<Boolean> open = noStep("the steps of the work, each with what it comes after");
         facts.accept(new WorkPlan(STEPS, nowhere, open, open.map(x -> "")));
         facts.accept(new PowerWork(STEPS, nowhere, yes, open));
-        facts.accept(new RestraintStep(STEPS, nowhere, yes, open.map(x -> 0.0), false, open.map(x -> 0.0), open));
+        facts.accept(new RestraintStep(STEPS, nowhere, yes, open.map(x -> 0.0), open.map(x -> 0.0), open.map(x -> new Attestation("", "", "")), false, open.map(x -> 0.0), open));
         facts.accept(new PowerStep(STEPS, nowhere, yes, open, open.map(x -> "")));
         facts.accept(new TrimStep(STEPS, nowhere, yes, open));
         facts.accept(new NeededPart(STEPS, nowhere, yes, open));
@@ -115,19 +116,34 @@ final class WorkFacts {
 
     private RestraintStep restraints(Plan.Step step) {
         Shown<Double> wanted = model.job.vehicle().restraints().waitSeconds();
-        return new RestraintStep(step.path(), step.at(), is(step, List.of(UNPLUG)), waited(step), wanted.isGiven(), wanted, pluggedAgain(step));
+        return new RestraintStep(step.path(), step.at(), is(step, List.of(UNPLUG)), waited(step, Plan.Step::seconds), waited(step, Plan.Step::waitedSeconds), waiters(step), wanted.isGiven(), wanted, pluggedAgain(step));
     }
 
-    /** Hours of the waiting steps between battery off and this one. */
-    private Shown<Double> waited(Plan.Step unplug) {
+    /** Hours of the waiting steps between battery off and this one, as planned or as they were waited. */
+    private Shown<Double> waited(Plan.Step unplug, Function<Plan.Step, Shown<Double>> time) {
         Shown<Double> sum = Shown.of(0.0);
         for (Plan.Step wait : others(unplug)) {
-            Shown<Boolean> counts = Kleene.and(Kleene.and(is(wait, List.of(WAIT)), order.before(wait, unplug)), someBefore(DISCONNECT, wait));
+            Shown<Boolean> counts = waits(wait, unplug);
             if (!Kleene.is(counts, false)) {
-                sum = sum.with(counts.with(wait.seconds(), (yes, seconds) -> seconds), Double::sum);
+                sum = sum.with(counts.with(time.apply(wait), (yes, seconds) -> seconds), Double::sum);
             }
         }
         return sum;
+    }
+
+    private Shown<Boolean> waits(Plan.Step wait, Plan.Step unplug) {
+        return Kleene.and(Kleene.and(is(wait, List.of(WAIT)), order.before(wait, unplug)), someBefore(DISCONNECT, wait));
+    }
+
+    /** Who vouches for the waiting; each of several steps has to be vouched for. */
+    private Shown<Attestation> waiters(Plan.Step unplug) {
+        Shown<Attestation> word = null;
+        for (Plan.Step wait : others(unplug)) {
+            if (!Kleene.is(waits(wait, unplug), false)) {
+                word = word == null ? wait.done().word() : word.with(wait.done().word(), (one, other) -> one);
+            }
+        }
+        return word != null ? word : noStep("the step that waits for the restraints");
     }
 
     private Shown<Boolean> pluggedAgain(Plan.Step unplug) {

@@ -13,13 +13,17 @@ import bayproof.solve.Sums;
 import bayproof.solve.sound.MeasuredTones;
 import bayproof.units.Dimension;
 import bayproof.vocabulary.AddedMass;
+import bayproof.vocabulary.Attestation;
 import bayproof.vocabulary.BookedWork;
 import bayproof.vocabulary.CooledItem;
 import bayproof.vocabulary.CrashLoad;
+import bayproof.vocabulary.DrivenTest;
 import bayproof.vocabulary.EnclosureFit;
+import bayproof.vocabulary.FirstPower;
 import bayproof.vocabulary.HingeCrossing;
 import bayproof.vocabulary.JoinedBus;
 import bayproof.vocabulary.KeepOutKind;
+import bayproof.vocabulary.KeptClear;
 import bayproof.vocabulary.LaidRun;
 import bayproof.vocabulary.MountedItem;
 import bayproof.vocabulary.NearKeepOut;
@@ -36,6 +40,7 @@ final class BodyRules {
     private static final Shown<Boolean> YES = Shown.of(true);
     private static final Shown<String> NOTHING = Shown.of("");
     private static final Shown<Double> ZERO = Shown.of(0.0);
+    private static final Shown<Attestation> NOBODY = Shown.of(new Attestation("", "", ""));
 
     /** As a plan writes them. */
     private static final List<String> FASTENERS = List.of("bolt-nut", "rivet-nut", "stud", "self-tapping", "self-drilling", "strap", "clip", "adhesive");
@@ -55,10 +60,15 @@ final class BodyRules {
     private static List<RuleFigure> routing() {
         return List.of(keepOut("clear-of-exhaust", KeepOutKind.EXHAUST, "the nearest exhaust part"), keepOut("clear-of-fuel", KeepOutKind.FUEL, "the nearest fuel part"),
                 keepOut("clear-of-moving-parts", KeepOutKind.MOVING, "the nearest moving part"),
+                keepOut("clear-of-high-voltage", KeepOutKind.HIGH_VOLTAGE, "the nearest high-voltage cable or part"),
                 keepOut("clear-of-restraint-paths", KeepOutKind.RESTRAINT_PATH, "the nearest airbag and the way it opens"),
                 new RuleFigure("clear-of-brake", List.of(quantity("distance", Dimension.LENGTH, "clear distance to the nearest brake line"),
                         yesNo("moves", "whether an end of the run sits on the engine")), "distance=20 mm moves=no", given -> Asked.of(
                         new NearKeepOut(SUBJECT, AT, KeepOutKind.BRAKE, YES, given.shownYes("moves"), given.shown("distance"), YES))),
+                new RuleFigure("nothing-mounted-in-restraint-path", List.of(quantity("distance", Dimension.LENGTH, "clear distance to the nearest airbag and the way it opens")),
+                        "distance=40 mm", given -> Asked.of(new KeptClear(SUBJECT, AT, KeptClear.ITEM, KeepOutKind.RESTRAINT_PATH, YES, given.shown("distance"), YES))),
+                new RuleFigure("ground-clear-of-fuel", List.of(quantity("distance", Dimension.LENGTH, "clear distance from the screw to the nearest fuel part")),
+                        "distance=100 mm", given -> Asked.of(new KeptClear(SUBJECT, AT, KeptClear.GROUND, KeepOutKind.FUEL, YES, given.shown("distance"), YES))),
                 new RuleFigure("bend-kept", List.of(quantity("radius", Dimension.LENGTH, "inner radius of the tightest bend"), quantity("diameter", Dimension.LENGTH,
                         "outer diameter of the cable")), "radius=30 mm diameter=11 mm", given -> new Asked(new LaidRun(SUBJECT, AT, YES, NOTHING, ZERO,
                         Shown.of(Sums.share(given.number("radius"), given.number("diameter"))), NOTHING, null, null), print(given.number("radius"), Dimension.LENGTH) + " / "
@@ -128,7 +138,7 @@ final class BodyRules {
     }
 
     private static JoinedBus bus(Shown<Double> stub, Shown<Double> ohms) {
-        return new JoinedBus(SUBJECT, AT, Shown.of("item"), Shown.of("high-speed"), YES, stub, ohms, null);
+        return new JoinedBus(SUBJECT, AT, Shown.of("item"), Shown.of("high-speed"), NOTHING, YES, stub, ohms, null);
     }
 
     // work
@@ -139,6 +149,13 @@ final class BodyRules {
                         "hours=2 h, 6 h, 3 h booked=10 h", given -> new Asked(new BookedWork(SUBJECT, AT, Shown.of(given.sum("hours")), given.shown("booked")), "added up")),
                 new RuleFigure("restraint-wait-kept", List.of(quantity("waited", Dimension.TIME, "wait between battery off and the first plug"),
                         quantity("needed", Dimension.TIME, "what the vehicle maker's data asks for").optional()), "waited=5 min", given -> Asked.of(new RestraintStep(SUBJECT, AT, YES,
-                        given.shown("waited"), given.has("needed"), given.has("needed") ? given.shown("needed") : ZERO, YES))));
+                        given.shown("waited"), ZERO, NOBODY, given.has("needed"), given.has("needed") ? given.shown("needed") : ZERO, YES))),
+                new RuleFigure("restraint-wait-waited", List.of(quantity("waited", Dimension.TIME, "time really waited between battery off and the first plug"),
+                        quantity("needed", Dimension.TIME, "what the vehicle maker's data asks for").optional()), "waited=12 min", given -> Asked.of(new RestraintStep(SUBJECT, AT, YES,
+                        ZERO, given.shown("waited"), NOBODY, given.has("needed"), given.has("needed") ? given.shown("needed") : ZERO, YES))),
+                new RuleFigure("first-power-with-a-small-fuse", List.of(quantity("fuse", Dimension.CURRENT, "fuse that the first power comes through")), "fuse=5 A",
+                        given -> Asked.of(new FirstPower(SUBJECT, AT, given.shown("fuse")))),
+                new RuleFigure("road-tested", List.of(quantity("time", Dimension.TIME, "time that was driven with the audio on")), "time=20 min",
+                        given -> Asked.of(new DrivenTest(SUBJECT, AT, given.shown("time"), NOBODY))));
     }
 }

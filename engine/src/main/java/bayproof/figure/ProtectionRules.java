@@ -13,6 +13,7 @@ import bayproof.solve.Sums;
 import bayproof.units.Dimension;
 import bayproof.vocabulary.ChargingRun;
 import bayproof.vocabulary.FedAmplifiers;
+import bayproof.vocabulary.FuseDuty;
 import bayproof.vocabulary.FuseLoad;
 import bayproof.vocabulary.GuardedRun;
 import bayproof.vocabulary.Holder;
@@ -53,6 +54,14 @@ final class ProtectionRules {
                         given -> new Asked(new FuseLoad(SUBJECT, AT, ZERO, share(given), null), shareText(given))),
                 new RuleFigure("own-fuses-within-feed-fuse", List.of(quantities("own", Dimension.CURRENT, "fuses on the amplifiers that the fuse feeds"), fuse),
                         "own=20 A, 20 A fuse=40 A", given -> new Asked(new FedAmplifiers(SUBJECT, AT, Shown.of(given.sum("own")), given.shown("fuse")), "added up")),
+                new RuleFigure("fuse-stands-the-volts", List.of(quantity("volts", Dimension.VOLTAGE, "highest volts of its circuit"),
+                        quantity("rated", Dimension.VOLTAGE, "volts that the fuse is rated for")), "volts=14.8 V rated=32 V", given -> Asked.of(
+                        new FuseDuty(SUBJECT, AT, given.shown("volts"), given.shown("rated"), ZERO, ZERO))),
+                new RuleFigure("fuse-breaks-the-fault", List.of(quantity("volts", Dimension.VOLTAGE, "battery volts at rest"),
+                        quantities("resistance", Dimension.RESISTANCE, "inner resistance of the battery, and of the conductors to the fuse"),
+                        quantity("breaks", Dimension.CURRENT, "largest current that the fuse can interrupt")), "volts=12.6 V resistance=9 mohm breaks=2000 A", given -> new Asked(
+                        new FuseDuty(SUBJECT, AT, ZERO, ZERO, Shown.of(Sums.shortAmperes(given.number("volts"), given.sum("resistance"))), given.shown("breaks")),
+                        print(given.number("volts"), Dimension.VOLTAGE) + " / " + print(given.sum("resistance"), Dimension.RESISTANCE))),
                 new RuleFigure("holder-carries-fuse", List.of(fuse, quantity("holder", Dimension.CURRENT, "current that the holder or outlet is made for")),
                         "fuse=80 A holder=60 A", given -> Asked.of(new Holder(SUBJECT, AT, given.shown("fuse"), given.shown("holder"), null))));
     }

@@ -43,14 +43,18 @@ final class ProvingRules {
                         Shown.of(Collections.min(given.numbers("volts"))), Shown.of(Collections.max(given.numbers("volts"))), given.shown("fall"), given.shown("least"),
                         given.shown("most")))),
                 new RuleFigure("standby-measured", List.of(quantity("read", Dimension.CURRENT, "current at the last point of the sleep test"), quantity("allowed", Dimension.CURRENT,
-                        "the vehicle maker's figure")), "read=21 mA allowed=30 mA", given -> new Asked(sleep(ZERO, ZERO, ZERO, Shown.of(Sums.share(given.number("read"), given.number("allowed")))),
+                        "the vehicle maker's figure")), "read=21 mA allowed=30 mA", given -> new Asked(sleep(ZERO, ZERO, ZERO, ZERO, Shown.of(Sums.share(given.number("read"), given.number("allowed")))),
                         print(given.number("read"), Dimension.CURRENT) + " / " + print(given.number("allowed"), Dimension.CURRENT))),
                 new RuleFigure("sleep-test-undisturbed", List.of(quantity("key", Dimension.LENGTH, "distance of the key")), "key=8 m", given -> Asked.of(
-                        sleep(given.shown("key"), ZERO, ZERO, ZERO))),
+                        sleep(given.shown("key"), ZERO, ZERO, ZERO, ZERO))),
+                new RuleFigure("asleep-in-time", List.of(quantity("after", Dimension.TIME, "time until it drew no more than is allowed"), quantity("sleeps", Dimension.TIME,
+                        "time until the vehicle sleeps, by its maker")), "after=40 min sleeps=75 min", given -> new Asked(sleep(ZERO, ZERO, ZERO,
+                        Shown.of(Sums.share(given.number("after"), given.number("sleeps"))), ZERO),
+                        print(given.number("after"), Dimension.TIME) + " / " + print(given.number("sleeps"), Dimension.TIME))),
                 new RuleFigure("sleep-waited-out", List.of(quantity("waited", Dimension.TIME, "time until the last point"), quantity("sleeps", Dimension.TIME, "time until the vehicle sleeps"),
                         quantity("before", Dimension.CURRENT, "current at the last but one point"), quantity("last", Dimension.CURRENT, "current at the last point")),
                         "waited=45 min sleeps=30 min before=21.4 mA last=21 mA", given -> new Asked(sleep(ZERO, Shown.of(Sums.share(given.number("waited"), given.number("sleeps"))),
-                        Shown.of(Sums.share(given.number("before") - given.number("last"), given.number("before"))), ZERO),
+                        Shown.of(Sums.share(given.number("before") - given.number("last"), given.number("before"))), ZERO, ZERO),
                         print(given.number("waited"), Dimension.TIME) + " / " + print(given.number("sleeps"), Dimension.TIME) + "; the fall over the current before it")));
     }
 
@@ -59,7 +63,7 @@ final class ProvingRules {
     }
 
     /** A sleep test with every latch closed and the meter clamped on, so that the numbers alone decide. */
-    private static SleepReading sleep(Shown<Double> key, Shown<Double> waited, Shown<Double> fall, Shown<Double> share) {
-        return new SleepReading(SUBJECT, AT, Shown.of("closed"), key, Shown.of("clamp"), waited, fall, share);
+    private static SleepReading sleep(Shown<Double> key, Shown<Double> waited, Shown<Double> fall, Shown<Double> asleep, Shown<Double> share) {
+        return new SleepReading(SUBJECT, AT, Shown.of("closed"), key, Shown.of("clamp"), waited, fall, asleep, share);
     }
 }

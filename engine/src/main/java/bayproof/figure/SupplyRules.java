@@ -3,6 +3,7 @@ package bayproof.figure;
 import static bayproof.figure.Input.quantities;
 import static bayproof.figure.Input.quantity;
 import static bayproof.figure.Input.size;
+import static bayproof.figure.Input.yesNo;
 import static bayproof.figure.RuleFigure.AT;
 import static bayproof.figure.RuleFigure.SUBJECT;
 import static bayproof.units.Units.print;
@@ -14,15 +15,21 @@ import bayproof.solve.Sums;
 import bayproof.units.Dimension;
 import bayproof.vocabulary.BodyStrap;
 import bayproof.vocabulary.ChargeSource;
+import bayproof.vocabulary.FeedOutput;
 import bayproof.vocabulary.FittedBattery;
 import bayproof.vocabulary.LoadedRun;
 import bayproof.vocabulary.ParkedBattery;
+import bayproof.vocabulary.PlacedBattery;
+import bayproof.vocabulary.PowerCable;
 import bayproof.vocabulary.PoweredItem;
 import bayproof.vocabulary.ReturnPath;
 import bayproof.vocabulary.Shown;
 import bayproof.vocabulary.SignalReturn;
 import bayproof.vocabulary.SourceKind;
 import bayproof.vocabulary.StartingItem;
+import bayproof.vocabulary.StrapBesideFeed;
+import bayproof.vocabulary.UsedSource;
+import bayproof.vocabulary.VoltsAtItem;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -39,6 +46,7 @@ final class SupplyRules {
         List<RuleFigure> all = new ArrayList<>(conductors());
         all.addAll(batteries());
         all.addAll(drops());
+        all.addAll(places());
         return all;
     }
 
@@ -54,6 +62,15 @@ final class SupplyRules {
                 new RuleFigure("return-as-large-as-feed", List.of(size("return", "size of the return"), size("feed", "size of the feed")),
                         "return=8 AWG feed=4 AWG", given -> new Asked(new ReturnPath(SUBJECT, AT, Shown.of(Sums.share(area(given.word("return")), area(given.word("feed")))), null),
                                 given.word("return") + " / " + given.word("feed") + ", by area")),
+                new RuleFigure("insulation-fits-the-heat", List.of(quantity("insulation", Dimension.TEMPERATURE, "temperature class of the insulation"),
+                        quantity("zone", Dimension.TEMPERATURE, "hottest zone it passes")), "insulation=105 °C zone=50 °C", given -> Asked.of(
+                        new PowerCable(SUBJECT, AT, given.shown("insulation"), given.shown("zone"), YES, YES, ZERO, YES, YES, null))),
+                new RuleFigure("wire-not-too-thin", List.of(size("size", "size of the conductor"), yesNo("sheathed", "whether all of it lies in a closed tube or enclosure")),
+                        "size=18 AWG sheathed=no", given -> new Asked(new PowerCable(SUBJECT, AT, ZERO, ZERO, YES, given.shownYes("sheathed"),
+                                Shown.of(area(given.word("size"))), YES, YES, null), given.word("size") + ", by area")),
+                new RuleFigure("body-strap-as-large-as-feed", List.of(size("strap", "size of the strap"), size("feed", "size of the largest feed")), "strap=25 mm2 feed=4 AWG",
+                        given -> new Asked(new StrapBesideFeed(SUBJECT, AT, YES, Shown.of(Sums.share(area(given.word("strap")), area(given.word("feed")))),
+                                Shown.of(area(given.word("strap")))), given.word("strap") + " / " + given.word("feed") + ", by area")),
                 new RuleFigure("one-signal-ground", List.of(quantity("volts", Dimension.VOLTAGE, "volts between the item's ground point and the signal ground")),
                         "volts=30 mV", given -> Asked.of(new SignalReturn(SUBJECT, AT, given.shown("volts")))));
     }
@@ -124,6 +141,39 @@ final class SupplyRules {
     private static double allowed(Given given) {
         Limit usual = given.named("standby-usual");
         return given.has("allowed") ? given.number("allowed") : usual.low();
+    }
+
+    // sources and batteries in their place
+
+    private static List<RuleFigure> places() {
+        Input volts = quantity("volts", Dimension.VOLTAGE, "highest volts that the source gives");
+        return List.of(
+                new RuleFigure("no-source-above-sixty-volts", List.of(volts), "volts=14.8 V", given -> Asked.of(new UsedSource(SUBJECT, AT, YES, given.shown("volts")))),
+                new RuleFigure("stands-the-highest-volts", List.of(volts, quantity("made-for", Dimension.VOLTAGE, "highest supply volts it is made for")),
+                        "volts=14.8 V made-for=16 V", given -> Asked.of(new VoltsAtItem(SUBJECT, AT,
+                                Shown.of(Math.max(given.number("volts"), given.limit("highest-supply-volts"))), given.shown("made-for")))),
+                new RuleFigure("battery-not-charged-too-hot", List.of(quantity("zone", Dimension.TEMPERATURE, "highest temperature of the zone"),
+                        quantity("most", Dimension.TEMPERATURE, "highest temperature at which it may be charged")), "zone=40 °C most=50 °C", given -> Asked.of(
+                        placed(given.shown("zone"), given.shown("most"), ZERO, ZERO, ZERO))),
+                new RuleFigure("battery-not-used-too-cold", List.of(quantity("coldest", Dimension.TEMPERATURE, "lowest temperature the vehicle is used in"),
+                        quantity("least", Dimension.TEMPERATURE, "lowest temperature at which it may be drained")), "coldest=-15 °C least=-20 °C", given -> Asked.of(
+                        placed(ZERO, ZERO, given.shown("coldest"), given.shown("least"), ZERO))),
+                new RuleFigure("battery-held-down", List.of(quantity("holds", Dimension.FORCE, "force that all its fasteners hold together"),
+                        quantity("mass", Dimension.MASS, "mass of the battery")), "holds=400 N mass=28 kg", given -> new Asked(
+                        placed(ZERO, ZERO, ZERO, ZERO, Shown.of(Sums.share(given.number("holds"), holdDown(given)))),
+                        print(given.number("holds"), Dimension.FORCE) + " / " + print(holdDown(given), Dimension.FORCE))),
+                new RuleFigure("accessory-terminal-carries-load", List.of(quantities("draws", Dimension.CURRENT, "draw of each thing that hangs on it, at full sine"),
+                        quantity("most", Dimension.CURRENT, "current that the vehicle maker gives it")), "draws=5 A, 1.7 A most=10 A", given -> new Asked(
+                        new FeedOutput(SUBJECT, AT, YES, Shown.of(given.sum("draws")), given.shown("most")), "added up")));
+    }
+
+    /** Force that a hold-down has to stand. */
+    private static double holdDown(Given given) {
+        return Sums.holdDownNewtons(given.number("mass"), given.limit("battery-hold-force"), given.limit("battery-hold-weights"));
+    }
+
+    private static PlacedBattery placed(Shown<Double> hottest, Shown<Double> mostCharge, Shown<Double> coldest, Shown<Double> leastUse, Shown<Double> held) {
+        return new PlacedBattery(SUBJECT, AT, YES, NOTHING, YES, hottest, mostCharge, coldest, leastUse, held, null);
     }
 
     private static FittedBattery battery(Shown<Double> highest, Shown<Double> lowest, Shown<Double> most, Shown<Double> least) {

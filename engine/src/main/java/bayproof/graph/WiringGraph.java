@@ -8,10 +8,12 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.jgrapht.Graph;
 import org.jgrapht.GraphPath;
 import org.jgrapht.alg.connectivity.ConnectivityInspector;
 import org.jgrapht.alg.shortestpath.BFSShortestPath;
+import org.jgrapht.graph.AsSubgraph;
 import org.jgrapht.graph.WeightedPseudograph;
 
 /**
@@ -27,6 +29,8 @@ public final class WiringGraph {
     private final Map<String, Link> byRun = new HashMap<>();
     /** For each terminal the number of what conducting ways hold together. */
     private final Map<String, Integer> pieces = new HashMap<>();
+    /** For each terminal what conductors alone hold together with it, every fuse out. */
+    private final Map<String, Set<String>> nets = new HashMap<>();
     private final Job job;
 
     public WiringGraph(Job job) {
@@ -40,6 +44,10 @@ public final class WiringGraph {
                 pieces.put(terminal, piece);
             }
             piece++;
+        }
+        Set<Link> conductors = graph.edgeSet().stream().filter(link -> link.kind() != Link.Kind.FUSE).collect(Collectors.toSet());
+        for (Set<String> together : new ConnectivityInspector<>(new AsSubgraph<>(graph, null, conductors)).connectedSets()) {
+            together.forEach(terminal -> nets.put(terminal, together));
         }
     }
 
@@ -90,6 +98,16 @@ public final class WiringGraph {
     public boolean joins(String one, String other) {
         Integer piece = pieces.get(one);
         return piece != null && piece.equals(pieces.get(other));
+    }
+
+    /** Every terminal that conductors and the body join to this one, itself included, with every fuse out. */
+    public Set<String> net(String terminal) {
+        return nets.getOrDefault(terminal, Set.of(terminal));
+    }
+
+    /** Whether a terminal belongs to the way back. */
+    public boolean isReturn(String terminal) {
+        return role(terminal) == Role.RETURN;
     }
 
     /** Edges of a shortest way (fewest edges) between two terminals, from the first to the second; null if there is none. */

@@ -77,6 +77,10 @@ public sealed interface Item permits Item.Battery, Item.Alternator, Item.Fuse, I
                    Shown<String> vent,
                    @Field(key = "cold-cut-off", says = "whether its board blocks charging below freezing", words = {"yes", "no"})
                    Shown<String> coldCutOff,
+                   @Field(key = "charge-hottest", says = "highest temperature its data sheet lets it be charged at", in = Dimension.TEMPERATURE)
+                   Shown<Double> hottestChargeCelsius,
+                   @Field(key = "use-coldest", says = "lowest temperature its data sheet lets it be drained at", in = Dimension.TEMPERATURE)
+                   Shown<Double> coldestUseCelsius,
                    @Field(key = "charging", says = "its volts while everything plays loud") ChargingTest charging,
                    @Inline Fitting fitting, @Inline Studs studs) implements Item {
         @Override
@@ -113,6 +117,7 @@ public sealed interface Item permits Item.Battery, Item.Alternator, Item.Fuse, I
                 Shown<Double> holderAmperes,
                 @Field(key = "holder-takes", says = "largest cable size the holder takes", size = true) Shown<String> holderTakes,
                 @Field(key = "holder-sealed", says = "whether the holder keeps water out", words = {"yes", "no"}) Shown<String> holderSealed,
+                @Inline FuseMake make,
                 @Inline Studs studs)
             implements Item {
         @Override
@@ -132,6 +137,7 @@ public sealed interface Item permits Item.Battery, Item.Alternator, Item.Fuse, I
                      Shown<Double> holderAmperes,
                      @Field(key = "holder-takes", says = "largest cable size its clamps take", size = true) Shown<String> holderTakes,
                      @Field(key = "holder-sealed", says = "whether the block keeps water out", words = {"yes", "no"}) Shown<String> holderSealed,
+                     @Inline FuseMake make,
                      @Inline Fitting fitting, @Inline Studs studs) implements Item {
         @Override
         public List<String> terminals() {
@@ -240,6 +246,8 @@ public sealed interface Item permits Item.Battery, Item.Alternator, Item.Fuse, I
                        @Field(key = "shares", says = "what else the fastener holds; nothing is none", words = {"none", "belt", "restraint",
                            "seat", "steering", "brake", "fuel"}) Shown<String> shares,
                        @Field(key = "sealed", says = "whether the joint is sealed against water", words = {"yes", "no"}) Shown<String> sealed,
+                       @Field(key = "near", says = "clear distance from the ground screw to this keep-out", in = Dimension.LENGTH, zero = true)
+                       Map<String, Shown<Double>> near,
                        @Inline Seen seen, @Inline Studs studs) implements Item {
         @Override
         public List<String> terminals() {

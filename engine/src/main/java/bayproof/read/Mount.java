@@ -9,6 +9,7 @@ import java.util.List;
 public record Mount(String path, At at,
                     @Field(key = "fastener", says = "kind of fastener", words = {"bolt-nut", "rivet-nut", "stud", "self-tapping",
                         "self-drilling", "strap", "clip", "adhesive"}) Shown<String> fastener,
+                    @Field(key = "sits", says = "what it is fastened to", words = {"floor", "wall", "overhead"}) Shown<String> sits,
                     @Field(key = "fasteners", says = "number of fasteners") Shown<Integer> fasteners,
                     @Field(key = "thread", says = "thread of the fasteners", words = {"M4", "M5", "M6", "M8", "M10", "screw-4", "screw-5", "band"})
                     Shown<String> thread,

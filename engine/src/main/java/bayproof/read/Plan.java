@@ -35,8 +35,10 @@ public record Plan(@Field(key = "job", says = "the job") Head job,
                    @Field(key = "visits", says = "visits of the vehicle") Map<String, Visit> visits,
                    @Field(key = "sleep", says = "the sleep test of the finished vehicle") SleepTest sleep,
                    @Field(key = "heat-soak", says = "the heat soak of the finished vehicle") HeatSoak heatSoak,
+                   @Field(key = "road-test", says = "the drive with the audio on before the vehicle goes back") RoadTest roadTest,
                    @Field(key = "listening", says = "what was listened for") Listening listening,
                    @Field(key = "delivered", says = "the vehicle as it goes back, and what goes with it") Delivered delivered,
+                   @Field(key = "colors", says = "colors of the cables that the job brings") Shown<List<String>> colors,
                    @Field(key = "shop-tools", says = "tools at hand") Shown<List<String>> shopTools,
                    @Field(key = "calibrated-until", says = "day until which the calibration of this tool holds, year-month-day")
                    Map<String, Shown<String>> calibratedUntil) {
@@ -65,7 +67,13 @@ public record Plan(@Field(key = "job", says = "the job") Head job,
                        @Field(key = "needs", says = "items on hand when the step begins; none is []") Shown<List<String>> needs,
                        @Field(key = "tools", says = "tools the step takes; none is []") Shown<List<String>> tools,
                        @Field(key = "removes", says = "factory parts the step takes off for good; none is []") Shown<List<String>> removes,
-                       @Field(key = "engine-speeds", says = "number of engine speeds the drive is done at, audio off") Shown<Integer> engineSpeeds) {
+                       @Field(key = "engine-speeds", says = "number of engine speeds the drive is done at, audio off") Shown<Integer> engineSpeeds,
+                       @Field(key = "negative-post", says = "whether the negative post is the first one off, or the last one on", words = {"first",
+                           "last"}) Shown<String> negativePost,
+                       @Field(key = "waited", says = "time that was really waited", in = Dimension.TIME) Shown<Double> waitedSeconds,
+                       @Field(key = "fuse", says = "rating of the fuse that the first power comes through", in = Dimension.CURRENT)
+                       Shown<Double> fuseAmperes,
+                       @Field(key = "done", says = "that the step was done") Vouched done) {
     }
 
     /** Something found in the vehicle. */

@@ -152,15 +152,20 @@ public final class References {
         }
     }
 
+    private void near(Map<String, Shown<Double>> distances, At at) {
+        if (job.vehicleNamed()) {
+            distances.forEach((keepOut, metres) -> name(Shown.of(keepOut), metres.atOr(at), "a keep-out of the vehicle sheet", job.vehicle().keepOuts().keySet()));
+        }
+    }
+
     private void run(Run run) {
         terminal(run.from(), run.at());
         terminal(run.to(), run.at());
         if (job.vehicleNamed()) {
             names(run.along(), run.at(), "a route of the vehicle sheet", job.vehicle().routes().keySet());
             names(run.through(), run.at(), "a pass-through of the vehicle sheet", job.passThroughs().keySet());
-            run.near().forEach((keepOut, metres) -> name(Shown.of(keepOut), metres.atOr(run.at()), "a keep-out of the vehicle sheet",
-                    job.vehicle().keepOuts().keySet()));
         }
+        near(run.near(), run.at());
         if (run.insulation().isGiven()) {
             insulation(run);
         }

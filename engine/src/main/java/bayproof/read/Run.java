@@ -21,6 +21,7 @@ public record Run(String id, String path, At at,
                   @Field(key = "color", says = "color of the cable") Shown<String> color,
                   @Field(key = "cover", says = "what covers the run", words = {"none", "split-tube", "closed-tube", "braid", "tape"})
                   Shown<String> cover,
+                  @Field(key = "splices", says = "number of splices in the run; none is 0") Shown<Integer> splices,
                   @Field(key = "along", says = "routes the run follows") Shown<List<String>> along,
                   @Field(key = "through", says = "pass-throughs the run goes through") Shown<List<String>> through,
                   @Field(key = "ends", says = "how the ends are made") Ends ends,

@@ -3,8 +3,10 @@ package bayproof.read;
 import bayproof.units.Dimension;
 import bayproof.vocabulary.Shown;
 
-/** What every powered thing does while the vehicle is parked and while its engine starts. */
-public record Upkeep(@Field(key = "standby", says = "current while the vehicle is asleep", in = Dimension.CURRENT, zero = true)
+/** What every powered thing stands, and what it does while the vehicle is parked and while its engine starts. */
+public record Upkeep(@Field(key = "maximum-volts", says = "highest supply volts it is made for", in = Dimension.VOLTAGE)
+                     Shown<Double> maximumVolts,
+                     @Field(key = "standby", says = "current while the vehicle is asleep", in = Dimension.CURRENT, zero = true)
                      Shown<Double> standbyAmperes,
                      @Field(key = "polls-bus", says = "whether it asks on a data bus while the vehicle is parked", words = {"yes", "no"})
                      Shown<String> pollsBus,

@@ -62,6 +62,8 @@ public record Vehicle(@Field(key = "title", says = "what vehicle this is") Shown
     public record Bus(String id, String path, At at,
                       @Field(key = "kind", says = "kind of bus", words = {"can-high-speed", "can-fault-tolerant", "lin", "optical"})
                       Shown<String> kind,
+                      @Field(key = "carries", says = "what the bus is for", words = {"comfort", "multimedia", "diagnosis", "drive", "brakes",
+                          "restraints"}) Shown<String> carries,
                       @Field(key = "resistance", says = "resistance across the pair with the supply off", in = Dimension.RESISTANCE)
                       Shown<Double> ohms) {
     }
@@ -93,6 +95,8 @@ public record Vehicle(@Field(key = "title", says = "what vehicle this is") Shown
                          Shown<Double> sleepSeconds,
                          @Field(key = "standby-before", says = "current asleep before the job, measured", in = Dimension.CURRENT)
                          Shown<Double> standbyBeforeAmperes,
+                         @Field(key = "ground-side", says = "which side of the supply is grounded", words = {"negative", "positive"})
+                         Shown<String> groundSide,
                          @Field(key = "start-dip", says = "lowest supply volts while the engine starts", in = Dimension.VOLTAGE)
                          Shown<Double> startDipVolts,
                          @Field(key = "start-stop", says = "whether the engine stops at lights", words = {"yes", "no"}) Shown<String> startStop,

@@ -29,7 +29,7 @@ import java.util.Set;
  */
 final class NewPlan {
     /** What belongs to the system, the shop and the work; everything else was said of the old vehicle or its owner and is left out. */
-    private static final List<String> MOVES = List.of("bayproof", "job", "vehicle", "parts", "limits", "parked", "signal-ground", "shop-tools",
+    private static final List<String> MOVES = List.of("bayproof", "job", "vehicle", "parts", "limits", "parked", "signal-ground", "shop-tools", "colors",
             "calibrated-until", "items", "runs", "speaker-wiring", "settings", "pins", "pass-throughs", "buses", "audio-inputs", "steps");
     private static final String BUSES = "buses";
     /** Groups whose entries bear names of the vehicle. */
@@ -67,7 +67,7 @@ final class NewPlan {
         plan = each(plan, "runs", this::run);
         plan = each(plan, "speaker-wiring", (id, wiring) -> Trees.without(wiring, "resistance", "to-body", "dc"));
         plan = each(plan, "settings", (id, setting) -> setting.get("gain") instanceof MapTree gain ? setting.with("gain", gain.without("measured")) : setting);
-        plan = each(plan, "steps", (id, step) -> step.without("sound-level"));
+        plan = each(plan, "steps", (id, step) -> Trees.without(step, "sound-level", "waited", "done"));
         plan = each(plan, "audio-inputs", this::input);
         plan = plan.get("pins") == null ? plan : plan.with("pins", pins.tree(Trees.map(plan.get("pins"))));
         plan = holes(plan);

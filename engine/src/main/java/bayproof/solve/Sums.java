@@ -41,6 +41,26 @@ public final class Sums {
         return Math.round((metres - takenMetres) * FINEST) / FINEST;
     }
 
+    /**
+     * Force that the hold-down of a battery has to stand, N: a named one, or a number of times its weight where that is less.
+     *
+     * @param newtons force that is always enough
+     * @param weights number of times its weight
+     */
+    public static double holdDownNewtons(double kilograms, double newtons, double weights) {
+        return Math.min(newtons, weights * kilograms * GRAVITY);
+    }
+
+    /**
+     * Current that a dead short draws from a battery.
+     *
+     * @param volts volts at rest
+     * @param ohms  inner resistance and conductors together
+     */
+    public static double shortAmperes(double volts, double ohms) {
+        return volts / ohms;
+    }
+
     /** Room on each side of a box in the middle of a clear space. */
     public static double roomEachSide(double clearMetres, double outerMetres) {
         return lengthLeft(clearMetres, outerMetres) / 2;

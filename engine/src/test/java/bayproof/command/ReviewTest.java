@@ -59,7 +59,7 @@ class ReviewTest {
         String page = Main.run("review", Jobs.changed(folder, FAR_FUSE)).out();
         String first = page.substring(0, page.indexOf("-----")).replaceAll("\\s+", " ");
         assertTrue(first.contains("DO NOT ORDER YET - 1 stop, 0 fix."), first);
-        assertTrue(first.matches(".*STOP Move the fuse to within [0-9.]+ m of the battery post.*feed-1, plan\\.yaml:37 1\\.20 m, "
+        assertTrue(first.matches(".*STOP Move the fuse to within [0-9.]+ m of the battery post.*feed-1, plan\\.yaml:38 1\\.20 m, "
                 + "limit 1\\.02 m \\(others: why fuse-near-battery\\).*"), first);
         String rest = page.substring(page.indexOf("-----"));
         assertTrue(rest.contains("CAUTION  A battery post is live"), rest);

@@ -2,7 +2,7 @@ package bayproof.vocabulary;
 
 /** What runs keep away from. */
 public enum KeepOutKind {
-    FUEL("fuel"), BRAKE("brake"), EXHAUST("exhaust"), MOVING("moving"), RESTRAINT_PATH("restraint-path");
+    FUEL("fuel"), BRAKE("brake"), EXHAUST("exhaust"), MOVING("moving"), RESTRAINT_PATH("restraint-path"), HIGH_VOLTAGE("high-voltage");
 
     private final String word;
 
