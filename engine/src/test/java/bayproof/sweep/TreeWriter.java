@@ -7,11 +7,11 @@ import bayproof.read.Tree.MapTree;
 import bayproof.read.Tree.ScalarTree;
 
 /** Writes a tree as a file again, one value a line, each spelled as it was. */
-final class TreeWriter {
+public final class TreeWriter {
     private TreeWriter() {
     }
 
-    static String write(MapTree tree) {
+    public static String write(MapTree tree) {
         StringBuilder out = new StringBuilder();
         map(tree, "", out);
         return out.toString();
