@@ -15,6 +15,7 @@ import java.util.Map;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -150,8 +151,26 @@ final class Rewriting {
         return Map.entry(unit, factors);
     }
 
+    /** A tree with every figure in another unit, exactly. */
+    static Tree inOtherUnits(Tree tree, int choice, AtomicInteger rewritten) {
+        if (tree instanceof MapTree map) {
+            Map<String, Entry> entries = new LinkedHashMap<>();
+            map.entries().forEach((key, entry) -> entries.put(key, new Entry(entry.key(), entry.keyAt(), inOtherUnits(entry.value(), choice, rewritten))));
+            return new MapTree(entries, map.at());
+        }
+        if (tree instanceof ListTree list) {
+            return new ListTree(list.items().stream().map(item -> inOtherUnits(item, choice, rewritten)).toList(), list.at());
+        }
+        String other = tree instanceof ScalarTree scalar ? inOtherUnit(scalar.text(), choice) : null;
+        if (other == null) {
+            return tree;
+        }
+        rewritten.incrementAndGet();
+        return new ScalarTree(other, false, tree.at());
+    }
+
     /** A figure in another unit, exactly; null where the text is no figure or no other unit is known. */
-    static String inOtherUnit(String text, int choice) {
+    private static String inOtherUnit(String text, int choice) {
         Matcher figure = FIGURE.matcher(text);
         if (!figure.matches()) {
             return null;
