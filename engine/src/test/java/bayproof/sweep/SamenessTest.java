@@ -59,7 +59,7 @@ class SamenessTest {
     }
 
     private static String rounded(double number) {
-        return Math.abs(number) < 1e-12 ? "0" : new BigDecimal(number).round(TEN_DIGITS).toString();
+        return Math.abs(number) < 1e-12 ? "0" : !Double.isFinite(number) ? Double.toString(number) : new BigDecimal(number).round(TEN_DIGITS).stripTrailingZeros().toString();
     }
 
     private static Map<String, String> figures(Evaluation evaluation, UnaryOperator<String> names) {
