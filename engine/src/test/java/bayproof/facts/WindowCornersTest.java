@@ -17,7 +17,6 @@ import bayproof.read.Tree.Entry;
 import bayproof.read.Tree.MapTree;
 import bayproof.read.TreeReader;
 import bayproof.read.UnusableInput;
-import bayproof.support.Jobs;
 import bayproof.support.Tally;
 import bayproof.sweep.TreeWriter;
 import bayproof.vocabulary.Window;
@@ -30,12 +29,12 @@ import java.util.Map;
 import java.util.Queue;
 import java.util.Random;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.atomic.LongAdder;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.function.ToDoubleFunction;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -63,10 +62,9 @@ class WindowCornersTest {
 
     @Test
     void aValueLiesBetweenItsCorners() {
-        Map<String, Changed> networks = new LinkedHashMap<>();
-        Stream.concat(Jobs.CLEAN.stream().map(job -> new Changed(job, Jobs.asWritten(job))), Changed.all().stream())
-                .filter(one -> !one.title().equals(SIDE_BY_SIDE)).forEach(one -> networks.putIfAbsent(network(one.evaluation().files()), one));
-        networks.values().parallelStream().forEach(one -> jobs(one.title(), one.evaluation().files()));
+        Set<String> networks = ConcurrentHashMap.newKeySet();
+        Changed.withClean().filter(one -> !one.title().equals(SIDE_BY_SIDE) && networks.add(network(one.evaluation().files()))).parallel()
+                .forEach(one -> jobs(one.title(), one.evaluation().files()));
         assertTrue(drawn.sum() > 0);
         Tally.count("points drawn inside windows", drawn.sum());
         assertEquals(List.of(), outside.stream().sorted().toList());

@@ -62,22 +62,18 @@ class CourtTest {
 
     @Test
     void verdictsAreSortedByWeightRuleAndSubject() {
-        for (Changed job : Changed.all()) {
+        Changed.all().forEach(job -> {
             List<Verdict> verdicts = job.evaluation().judgment().verdicts();
             List<Verdict> sorted = new ArrayList<>(verdicts);
             sorted.sort((one, other) -> one.weight() != other.weight() ? other.weight().ordinal() - one.weight().ordinal()
                     : one.rule().id().equals(other.rule().id()) ? one.subject().compareTo(other.subject()) : one.rule().id().compareTo(other.rule().id()));
             assertEquals(sorted, verdicts, job.title());
-        }
+        });
     }
 
     @Test
     void whatIsNotShownSaysWhatItWaitsFor() {
-        List<String> silent = new ArrayList<>();
-        for (Changed job : Changed.all()) {
-            job.evaluation().judgment().of(Outcome.UNSHOWN).stream().filter(verdict -> verdict.needs().isEmpty())
-                    .forEach(verdict -> silent.add(job.title() + ": " + verdict.key()));
-        }
-        assertEquals(List.of(), silent);
+        assertEquals(List.of(), Changed.all().flatMap(job -> job.evaluation().judgment().of(Outcome.UNSHOWN).stream()
+                .filter(verdict -> verdict.needs().isEmpty()).map(verdict -> job.title() + ": " + verdict.key())).toList());
     }
 }

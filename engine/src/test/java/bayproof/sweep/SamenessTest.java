@@ -12,7 +12,6 @@ import bayproof.read.JobFiles;
 import bayproof.read.Tree.MapTree;
 import bayproof.read.UnusableInput;
 import bayproof.review.Evaluation;
-import bayproof.support.Jobs;
 import bayproof.support.Tally;
 import bayproof.vocabulary.Need;
 import bayproof.vocabulary.Window;
@@ -27,14 +26,10 @@ import java.util.Random;
 import java.util.TreeMap;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.UnaryOperator;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** The order of a file, the names in it and the units a figure is written in decide nothing. */
 class SamenessTest {
-    private static final List<Changed> JOBS = Stream.concat(Jobs.CLEAN.stream().map(job -> new Changed(job, Jobs.asWritten(job))),
-            Changed.all().stream()).toList();
-
     private static final MathContext TEN_DIGITS = new MathContext(10);
 
     /** A verdict as it must stay, its figures rounded to ten digits. */
@@ -90,7 +85,7 @@ class SamenessTest {
 
     @Test
     void theOrderOfAFileDecidesNothing() {
-        JOBS.parallelStream().forEach(job -> {
+        Changed.withClean().parallel().forEach(job -> {
             for (int seed = 1; seed <= 3; seed++) {
                 JobFiles files = job.evaluation().files();
                 for (String kind : JobFiles.KINDS) {
@@ -105,7 +100,7 @@ class SamenessTest {
     @Test
     void theNamesInAFileDecideNothing() {
         // A waiver is given on one thing by its name: what goes by another name was not accepted.
-        JOBS.parallelStream().filter(job -> job.evaluation().job().waivers().isEmpty()).forEach(job -> {
+        Changed.withClean().parallel().filter(job -> job.evaluation().job().waivers().isEmpty()).forEach(job -> {
             Rewriting.Names names = new Rewriting.Names(job.evaluation().files());
             JobFiles renamed = names.renamed(job.evaluation().files());
             if (renamed.tree("plan").get("items") instanceof MapTree items) {
@@ -118,7 +113,7 @@ class SamenessTest {
 
     @Test
     void theUnitOfAFigureDecidesNothing() {
-        JOBS.parallelStream().forEach(job -> {
+        Changed.withClean().parallel().forEach(job -> {
             for (int choice = 0; choice < Rewriting.MOST_UNITS; choice++) {
                 JobFiles files = job.evaluation().files();
                 AtomicInteger rewritten = new AtomicInteger();
