@@ -114,12 +114,13 @@ final class CableFacts {
         for (Run one : straps) {
             strap = strap.with(one.size(), (sum, size) -> sum + model.conductors().areaSquareMetres(size));
         }
-        Shown<Double> feed = Shown.of(0.0);
+        Shown<Boolean> fed = isFed(leaving);
+        Shown<Double> feed = fed.map(any -> 0.0);
         for (Run one : leaving) {
             feed = feed.with(one.size(), (most, size) -> Math.max(most, model.conductors().areaSquareMetres(size)));
         }
         Run named = straps.isEmpty() ? null : straps.get(0);
-        facts.accept(new StrapBesideFeed(named == null ? battery.path() : named.path(), named == null ? battery.at() : named.at(), isFed(leaving),
+        facts.accept(new StrapBesideFeed(named == null ? battery.path() : named.path(), named == null ? battery.at() : named.at(), fed,
                 strap.with(feed, (one, other) -> new double[] {one, other}).then(pair -> Shown.of(Sums.share(pair[0], pair[1]),
                         () -> Model.print(pair[0], Dimension.AREA) + " / " + Model.print(pair[1], Dimension.AREA))), strap));
     }

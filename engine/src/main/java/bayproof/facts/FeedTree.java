@@ -8,9 +8,12 @@ import bayproof.read.Run;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * The live side of the wiring seen from the live posts of its sources, that is batteries' positive posts and the outputs
@@ -87,6 +90,28 @@ final class FeedTree {
             way.add(reachedBy.get(at));
         }
         return way;
+    }
+
+    /** The first fuses on every way from a terminal back to a source: cables side by side have one each. */
+    Set<Link> nearestFuses(String terminal) {
+        Set<Link> fuses = new LinkedHashSet<>();
+        Set<String> seen = new HashSet<>(Set.of(terminal));
+        ArrayDeque<String> open = new ArrayDeque<>(seen);
+        while (!open.isEmpty()) {
+            String at = open.remove();
+            for (Link link : model.wiring.at(at)) {
+                String next = link.other(at);
+                if (!isFeed(link) || !next.equals(nearEnd(link))) {
+                    continue;
+                }
+                if (link.kind() == Link.Kind.FUSE) {
+                    fuses.add(link);
+                } else if (seen.add(next)) {
+                    open.add(next);
+                }
+            }
+        }
+        return fuses;
     }
 
     /** Edges onward from the far end of a run, the run itself left out. */

@@ -23,8 +23,7 @@ final class OwnFuseFacts {
         FeedTree feeds = new FeedTree(model);
         Map<Link, List<Item.Amplifier>> fed = new LinkedHashMap<>();
         for (Item.Amplifier amplifier : model.job.itemsOf(Item.Amplifier.class)) {
-            feeds.back(amplifier.id() + ".supply").stream().filter(link -> link.kind() == Link.Kind.FUSE).findFirst()
-                    .ifPresent(fuse -> fed.computeIfAbsent(fuse, any -> new ArrayList<>()).add(amplifier));
+            feeds.nearestFuses(amplifier.id() + ".supply").forEach(fuse -> fed.computeIfAbsent(fuse, any -> new ArrayList<>()).add(amplifier));
         }
         fed.forEach((fuse, amplifiers) -> facts.accept(of(fuse, amplifiers)));
     }

@@ -1,8 +1,6 @@
 package bayproof.facts;
 
 import bayproof.read.Item;
-import bayproof.solve.Sums;
-import bayproof.units.Dimension;
 import bayproof.vocabulary.AddedMass;
 import bayproof.vocabulary.At;
 import bayproof.vocabulary.Fact;
@@ -37,14 +35,8 @@ final class PayloadFacts {
         double least = model.value("payload-mass");
         Shown<Boolean> counts = added >= least ? Shown.of(true) : gathered.then(() -> false);
         Shown<Double> left = model.job.vehicle().payloadLeftKilograms();
-        gathered.number(left);
-        Shown<Double> share = left.then(kilograms -> {
-            double part = Sums.share(added, kilograms);
-            boolean tooMuch = part > model.limit("payload-share").steps().get(0).value();
-            String calculation = Model.print(added, Dimension.MASS) + " / " + Model.print(kilograms, Dimension.MASS);
-            return tooMuch ? Shown.of(part, () -> calculation) : gathered.then(() -> part, () -> calculation);
-        });
+        Shown<Double> sum = added > left.orElse(Double.MAX_VALUE) ? Shown.of(added) : gathered.then(() -> added);
         At at = left.needs().isEmpty() ? left.atOr(mounted.get(0).at()) : left.needs().get(0).at();
-        facts.accept(new AddedMass(SUBJECT, at, counts, share));
+        facts.accept(new AddedMass(SUBJECT, at, counts, sum, left));
     }
 }

@@ -101,8 +101,7 @@ final class BodyRules {
                         print(given.number("depth"), Dimension.LENGTH) + " - " + print(given.number("tip"), Dimension.LENGTH))),
                 new RuleFigure("payload-kept", List.of(quantities("mass", Dimension.MASS, "mass of each thing that is mounted"),
                         quantity("left", Dimension.MASS, "what the vehicle may still carry, seats filled")), "mass=24 kg, 28 kg, 9 kg left=220 kg", given -> new Asked(
-                        new AddedMass(SUBJECT, AT, YES, Shown.of(Sums.share(given.sum("mass"), given.number("left")))),
-                        print(given.sum("mass"), Dimension.MASS) + " / " + print(given.number("left"), Dimension.MASS))),
+                        new AddedMass(SUBJECT, AT, YES, Shown.of(given.sum("mass")), given.shown("left")), "")),
                 new RuleFigure("holds-in-a-crash", List.of(Input.count("fasteners", "number of fasteners"), word("fastener", FASTENERS, "kind of fastener"),
                         word("thread", THREADS, "its thread, or size of the screw"), quantity("mass", Dimension.MASS, "mass of what they hold")),
                         "fasteners=4 fastener=rivet-nut thread=M5 mass=4 kg", BodyRules::crash));
