@@ -4,6 +4,9 @@ import bayproof.read.FactoryFunction;
 import bayproof.read.Job;
 import bayproof.read.JobFiles;
 import bayproof.read.Plan;
+import bayproof.read.Tree.Entry;
+import bayproof.read.Tree.MapTree;
+import bayproof.read.Tree.ScalarTree;
 import bayproof.read.UnusableInput;
 import bayproof.read.Visit;
 import bayproof.review.Evaluation;
@@ -28,6 +31,7 @@ public record Delivery(List<Wish> wishes, Shown<List<Plan.Found>> found, List<Fa
                        List<Visit> visits, Shown<List<String>> unfinished) {
     private static final String NOTHING = "none";
     private static final int WORST = 3;
+    private static final String BASELINE = "supply.standby-before";
 
     /**
      * A wish and what became of it.
@@ -69,9 +73,20 @@ public record Delivery(List<Wish> wishes, Shown<List<Plan.Found>> found, List<Fa
                 BuiltTable.worst(built, WORST), visits, last == null ? Shown.missing(new Need("visits", "the visits", job.planAt())) : last.unfinished());
     }
 
+    /** What the vehicle drew asleep before anything was taken apart is what its standby was planned from, so that reading stays. */
     private static Evaluation withoutReadings(Evaluation evaluation) throws UnusableInput {
         JobFiles files = evaluation.files();
-        return Evaluation.of(files.with("readings", files.tree("readings").without("readings")), evaluation.today());
+        MapTree file = files.tree("readings");
+        if (!(file.get("readings") instanceof MapTree readings)) {
+            return evaluation;
+        }
+        MapTree kept = readings;
+        for (Entry reading : readings.entries().values()) {
+            if (!(reading.value() instanceof MapTree map && map.get("of") instanceof ScalarTree of && of.text().equals(BASELINE))) {
+                kept = kept.without(reading.key());
+            }
+        }
+        return Evaluation.of(files.with("readings", file.with("readings", kept)), evaluation.today());
     }
 
     /** Wishes that were met. */
