@@ -76,7 +76,7 @@ exit /b %errorlevel%
 
 rem Errorlevel 10 where a source is newer than the build. Files are passed by the environment: no character of a path is read as code.
 :newer
-powershell -NoProfile -NonInteractive -Command "$since = (Get-Item -LiteralPath $env:jar).LastWriteTimeUtc; if (Test-Path -LiteralPath $env:built) { $b = (Get-Item -LiteralPath $env:built).LastWriteTimeUtc; if ($b -gt $since) { $since = $b } }; $paths = 'pom.xml', 'shared', 'rules', 'engine\pom.xml', 'engine\src\main', 'cases' | ForEach-Object { Join-Path $env:root $_ }; $newer = Get-ChildItem -LiteralPath $paths -Recurse -File -ErrorAction SilentlyContinue | Where-Object { $_.LastWriteTimeUtc -gt $since -and $_.FullName -notmatch '\\target\\' } | Select-Object -First 1; if ($newer) { exit 10 } else { exit 0 }" <nul
+powershell -NoProfile -NonInteractive -Command "$since = (Get-Item -LiteralPath $env:jar).LastWriteTimeUtc; if (Test-Path -LiteralPath $env:built) { $b = (Get-Item -LiteralPath $env:built).LastWriteTimeUtc; if ($b -gt $since) { $since = $b } }; $paths = 'pom.xml', 'shared', 'rules', 'engine\pom.xml', 'engine\src\main', 'cases', 'seeds' | ForEach-Object { Join-Path $env:root $_ }; $newer = Get-ChildItem -LiteralPath $paths -Recurse -File -ErrorAction SilentlyContinue | Where-Object { $_.LastWriteTimeUtc -gt $since -and $_.FullName -notmatch '\\target\\' } | Select-Object -First 1; if ($newer) { exit 10 } else { exit 0 }" <nul
 exit /b %errorlevel%
 
 :rehearse

@@ -2,11 +2,7 @@ package bayproof.handover;
 
 import bayproof.read.FactoryFunction;
 import bayproof.read.Job;
-import bayproof.read.JobFiles;
 import bayproof.read.Plan;
-import bayproof.read.Tree.Entry;
-import bayproof.read.Tree.MapTree;
-import bayproof.read.Tree.ScalarTree;
 import bayproof.read.UnusableInput;
 import bayproof.read.Visit;
 import bayproof.review.Evaluation;
@@ -75,18 +71,7 @@ public record Delivery(List<Wish> wishes, Shown<List<Plan.Found>> found, List<Fa
 
     /** What the vehicle drew asleep before anything was taken apart is what its standby was planned from, so that reading stays. */
     private static Evaluation withoutReadings(Evaluation evaluation) throws UnusableInput {
-        JobFiles files = evaluation.files();
-        MapTree file = files.tree("readings");
-        if (!(file.get("readings") instanceof MapTree readings)) {
-            return evaluation;
-        }
-        MapTree kept = readings;
-        for (Entry reading : readings.entries().values()) {
-            if (!(reading.value() instanceof MapTree map && map.get("of") instanceof ScalarTree of && of.text().equals(BASELINE))) {
-                kept = kept.without(reading.key());
-            }
-        }
-        return Evaluation.of(files.with("readings", file.with("readings", kept)), evaluation.today());
+        return Evaluation.of(evaluation.files().withReadings(BASELINE::equals), evaluation.today());
     }
 
     /** Wishes that were met. */

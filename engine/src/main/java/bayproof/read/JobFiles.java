@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 
 /**
  * The files of a job as trees, each checked to be of its kind. A file that the plan does not name is an empty tree.
@@ -251,6 +252,25 @@ public final class JobFiles {
         Map<String, MapTree> changed = new LinkedHashMap<>(trees);
         changed.put(kind, tree);
         return new JobFiles(changed);
+    }
+
+    /**
+     * These files with those readings only that are kept.
+     *
+     * @param keep asked with the path of what was measured, an empty text where a reading does not say it
+     */
+    public JobFiles withReadings(Predicate<String> keep) {
+        MapTree file = tree(READINGS);
+        if (!(file.get(READINGS) instanceof MapTree readings)) {
+            return this;
+        }
+        MapTree kept = readings;
+        for (Entry reading : readings.entries().values()) {
+            if (!keep.test(reading.value() instanceof MapTree map && map.get("of") instanceof ScalarTree of ? of.text() : "")) {
+                kept = kept.without(reading.key());
+            }
+        }
+        return with(READINGS, file.with(READINGS, kept));
     }
 
     /** These files with merge patches put over them, by kind of file. */

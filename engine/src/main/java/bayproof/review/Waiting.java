@@ -19,6 +19,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Predicate;
+import java.util.regex.Pattern;
 
 /**
  * Finds the rules that wait for a value by trying: the value is taken out of the clean demo job wherever it stands, for
@@ -95,7 +97,7 @@ public final class Waiting {
     private JobFiles withoutOfVehicle(List<String> keys) {
         MapTree sheet = demo.tree("vehicle");
         MapTree less = without(sheet, keys);
-        return less == sheet ? null : demo.with("vehicle", less).with("readings", withoutReadings(String.join(".", keys).replace(".", "\\.").replace(ANY, "[^.]+")));
+        return less == sheet ? null : demo.with("vehicle", less).withReadings(notOf("", keys));
     }
 
     /** The demo job without a value of all items of a kind; null where no part and no source of that kind holds one. */
@@ -118,7 +120,7 @@ public final class Waiting {
         return demo.with("parts", demo.tree("parts").with("parts", less))
                 .with("plan", plan.with("items", withoutOf(ofKind, map(plan.get("items")), keys)))
                 .with("vehicle", vehicle.with("supply", supply.with("sources", withoutOf(ofKind, map(supply.get("sources")), keys))))
-                .with("readings", withoutReadings("(items|supply\\.sources)\\.[^.]+\\." + String.join(".", keys).replace(".", "\\.").replace(ANY, "[^.]+")));
+                .withReadings(notOf("(items|supply\\.sources)\\.[^.]+\\.", keys));
     }
 
     private static MapTree withoutOf(Set<String> parts, MapTree items, List<String> keys) {
@@ -133,15 +135,9 @@ public final class Waiting {
     }
 
     /** A value that was measured stands whatever the files say, so its reading goes too. */
-    private MapTree withoutReadings(String paths) {
-        MapTree file = demo.tree("readings");
-        MapTree less = map(file.get("readings"));
-        for (Entry reading : less.entries().values()) {
-            if (map(reading.value()).get("of") instanceof ScalarTree of && of.text().matches(paths)) {
-                less = less.without(reading.key());
-            }
-        }
-        return file.with("readings", less);
+    private static Predicate<String> notOf(String owner, List<String> keys) {
+        Pattern path = Pattern.compile(owner + String.join(".", keys).replace(".", "\\.").replace(ANY, "[^.]+"));
+        return of -> !path.matcher(of).matches();
     }
 
     private static MapTree without(MapTree tree, List<String> keys) {
