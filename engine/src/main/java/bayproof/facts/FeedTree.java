@@ -59,7 +59,7 @@ final class FeedTree {
     }
 
     private boolean isFeed(Link link) {
-        return link.kind() == Link.Kind.FUSE
+        return link.kind() == Link.Kind.FUSE || link.kind() == Link.Kind.CONTACTS
                 || link.kind() == Link.Kind.RUN && !model.job.isFactory(link.run()) && model.wiring.role(link.run()) == Role.FEED;
     }
 

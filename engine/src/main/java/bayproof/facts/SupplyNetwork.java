@@ -65,6 +65,7 @@ final class SupplyNetwork {
                 load(builder, item);
             }
         }
+        model.job.itemsOf(Item.Relay.class).forEach(relay -> coil(builder, relay));
         if (state.charges()) {
             double own = corner.given(model.job.vehicle().supply().ownLoadAmperes());
             if (corner.isWhole()) {
@@ -89,6 +90,7 @@ final class SupplyNetwork {
                 case RUN -> runOhms(link.run());
                 case FUSE -> corner.orWindow(link.item() instanceof Item.Fuse fuse ? fuse.ohms() : ((Item.FuseBlock) link.item()).ohms(),
                         "fuse-resistance");
+                case CONTACTS -> corner.orWindow(((Item.Relay) link.item()).ohms(), "contact-resistance");
                 case BODY -> corner.orWindow(((Item.GroundPoint) link.item()).bodyReturnOhms(), "body-return");
             };
             if (corner.isWhole()) {
@@ -219,6 +221,20 @@ final class SupplyNetwork {
         }
         if (corner.isWhole()) {
             builder.constantCurrent(item.id() + IDLE, supply, ground, idle, cutOff);
+        }
+    }
+
+    /** The coil of a relay draws from the supply where a battery feeds it; one that an output drives does not. */
+    private void coil(Network.Builder builder, Item.Relay relay) {
+        if (!new FeedTree(model).reaches(relay.id() + ".86")) {
+            return;
+        }
+        if (batteries.stream().noneMatch(battery -> model.joined(relay.id() + ".85", battery.id() + ".negative"))) {
+            corner.need(new Need("runs", "the way back from " + relay.id() + ".85 to the battery's negative post", relay.at()));
+        }
+        double amperes = corner.given(relay.coilAmperes());
+        if (corner.isWhole()) {
+            builder.constantCurrent(relay.id() + ".coil", relay.id() + ".86", relay.id() + ".85", amperes, 0);
         }
     }
 

@@ -14,7 +14,7 @@ import java.util.TreeMap;
  * Its kind decides which terminals it has and which facts are asked for.
  */
 public sealed interface Item permits Item.Battery, Item.Charger, Item.Fuse, Item.FuseBlock, Item.Powered, Item.Speaker,
-        Item.GroundPoint, Item.GroundBar, Item.Harness, Item.Converter, Item.Enclosure, Item.PassiveNetwork {
+        Item.GroundPoint, Item.GroundBar, Item.Harness, Item.Converter, Item.Enclosure, Item.PassiveNetwork, Item.Relay {
     String id();
 
     String path();
@@ -47,7 +47,8 @@ public sealed interface Item permits Item.Battery, Item.Charger, Item.Fuse, Item
             "battery", Battery.class, "alternator", Alternator.class, "traction-converter", TractionConverter.class, "fuse", Fuse.class, "fuse-block", FuseBlock.class,
             "amplifier", Amplifier.class, "interface", Interface.class, "speaker", Speaker.class,
             "ground-point", GroundPoint.class, "ground-bar", GroundBar.class, "accessory", Accessory.class, "harness", Harness.class,
-            "processor", Processor.class, "converter", Converter.class, "enclosure", Enclosure.class, "passive-network", PassiveNetwork.class);
+            "processor", Processor.class, "converter", Converter.class, "enclosure", Enclosure.class, "passive-network", PassiveNetwork.class,
+            "relay", Relay.class);
 
     private static Map<String, Class<? extends Item>> kinds(Object... pairs) {
         Map<String, Class<? extends Item>> kinds = new TreeMap<>();
@@ -339,6 +340,20 @@ public sealed interface Item permits Item.Battery, Item.Charger, Item.Fuse, Item
         @Override
         public List<String> terminals() {
             return List.of("in", "out", "common");
+        }
+    }
+
+    /** A relay; its terminals are named as in DIN 72552: 30 and 87 for the contacts, 86 and 85 for the coil. */
+    record Relay(String id, String path, At at,
+                 @Field(key = "place", says = "where the relay sits") Shown<String> place,
+                 @Field(key = "contacts", says = "most current its contacts are made for", in = Dimension.CURRENT) Shown<Double> contactAmperes,
+                 @Field(key = "resistance", says = "resistance across its closed contacts", in = Dimension.RESISTANCE) Shown<Double> ohms,
+                 @Field(key = "coil-draw", says = "current its coil takes", in = Dimension.CURRENT) Shown<Double> coilAmperes,
+                 @Field(key = "damped", says = "what takes up the spike of its coil", words = {"diode", "resistor", "none"}) Shown<String> damped,
+                 @Inline Studs studs) implements Item {
+        @Override
+        public List<String> terminals() {
+            return List.of("30", "87", "86", "85");
         }
     }
 
