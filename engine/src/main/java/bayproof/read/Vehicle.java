@@ -27,6 +27,13 @@ public record Vehicle(@Field(key = "title", says = "what vehicle this is") Shown
                       @Field(key = "outputs", says = "feeds and signals the factory system gives") Map<String, Output> outputs,
                       @Field(key = "restraints", says = "the restraint system") Restraints restraints) {
 
+    /** The cavity that a pin of the plan names as {@code connector.cavity}; null where the sheet has none of that name. */
+    public Cavity cavity(Plan.PinUse pin) {
+        int dot = pin.id().indexOf('.');
+        Connector connector = dot < 0 ? null : connectors.get(pin.id().substring(0, dot));
+        return connector == null ? null : connector.cavities().get(pin.id().substring(dot + 1));
+    }
+
     /** What cables and boxes stay away from. */
     public record KeepOut(String id, String path, At at,
                           @Field(key = "kind", says = "what it is", words = {"fuel", "brake", "exhaust", "moving", "restraint-path",
