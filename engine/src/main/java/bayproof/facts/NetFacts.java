@@ -50,7 +50,7 @@ final class NetFacts {
             }
             String other = joined.entrySet().stream().filter(one -> one.getValue().contains(coil)).map(Map.Entry::getKey).findFirst().orElse(null);
             if (other == null) {
-                open.add(new Need("runs", "the run that joins " + coil + " to " + wiring.id(), wiring.at()));
+                open.add(new Need("runs", "the run that ends at " + coil, wiring.at()));
             } else {
                 wrong.add(coil + " hangs on " + other);
             }

@@ -2,7 +2,9 @@ package bayproof.read;
 
 import bayproof.units.Dimension;
 import bayproof.vocabulary.At;
+import bayproof.vocabulary.Need;
 import bayproof.vocabulary.Shown;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 
@@ -40,6 +42,16 @@ public record Vehicle(@Field(key = "title", says = "what vehicle this is") Shown
                               "high-voltage", "coolant"}) Shown<String> kind,
                           @Field(key = "zones", says = "zones it lies in") Shown<List<String>> zones,
                           @Field(key = "fitted", says = "false where the vehicle has nothing of this kind") Shown<Boolean> fitted) {
+
+        /** Whether the vehicle has it: what lies in zones is there. Where neither is written, either of them answers. */
+        public Shown<Boolean> isThere() {
+            if (fitted.isGiven() || zones.isGiven()) {
+                return fitted.isGiven() ? fitted : Shown.of(true);
+            }
+            List<Need> either = new ArrayList<>(zones.needs());
+            either.add(new Need(path + ".fitted", "whether the vehicle has it at all: false where it has nothing of this kind", at));
+            return Shown.missing(either);
+        }
     }
 
     /** A space for an enclosure, per position of what moves into it. */
