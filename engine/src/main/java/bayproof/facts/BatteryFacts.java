@@ -66,13 +66,11 @@ final class BatteryFacts {
     private Result volts(Item.Battery battery, Corner corner) {
         double highest = Double.NEGATIVE_INFINITY;
         String from = null;
-        for (Item.Alternator alternator : model.job.itemsOf(Item.Alternator.class)) {
-            if (sides.hangsOn(alternator.id() + ".output", battery)) {
-                String control = corner.givenOrNull(alternator.control());
-                // A computer moves the volts over the whole window, whatever was read once.
-                double volts = "computer".equals(control) ? corner.window("alternator-set-point", alternator.path() + ".set-point")
-                        : corner.orWindow(alternator.setVolts(), "alternator-set-point");
-                from = volts > highest ? alternator.id() : from;
+        for (Item.Charger charger : model.job.itemsOf(Item.Charger.class)) {
+            if (sides.hangsOn(charger.id() + ".output", battery)) {
+                corner.givenOrNull(charger.control());
+                double volts = SupplyVolts.reached(charger, corner);
+                from = volts > highest ? charger.id() : from;
                 highest = Math.max(highest, volts);
             }
         }

@@ -28,6 +28,7 @@ public record FactBook(List<Fact> facts, Numbers numbers) {
         new FusePathFacts(model).collect(facts::add);
         new CableFacts(model).collect(facts::add);
         new HolderFacts(model).collect(facts::add);
+        new RelayFacts(model).collect(facts::add);
         new OwnFuseFacts(model).collect(facts::add);
         new ConductorFacts(model).collect(facts::add);
         new SpeakerFacts(model, amplifiers).collect(facts::add);

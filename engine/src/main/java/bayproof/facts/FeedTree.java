@@ -36,7 +36,7 @@ final class FeedTree {
         ArrayDeque<String> open = new ArrayDeque<>();
         // Batteries first: what a battery feeds is told from its post even where a charger feeds it as well.
         model.job.itemsOf(Item.Battery.class).forEach(battery -> open.add(battery.id() + ".positive"));
-        model.job.itemsOf(Item.Alternator.class).forEach(alternator -> open.add(alternator.id() + ".output"));
+        model.job.itemsOf(Item.Charger.class).forEach(charger -> open.add(charger.id() + ".output"));
         model.job.itemsOf(Item.Converter.class).forEach(converter -> open.add(converter.id() + ".out"));
         open.forEach(post -> reachedBy.put(post, null));
         while (!open.isEmpty()) {
@@ -59,7 +59,7 @@ final class FeedTree {
     }
 
     private boolean isFeed(Link link) {
-        return link.kind() == Link.Kind.FUSE
+        return link.kind() == Link.Kind.FUSE || link.kind() == Link.Kind.CONTACTS
                 || link.kind() == Link.Kind.RUN && !model.job.isFactory(link.run()) && model.wiring.role(link.run()) == Role.FEED;
     }
 

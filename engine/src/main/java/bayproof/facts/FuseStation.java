@@ -58,7 +58,7 @@ public record FuseStation(String id, Item item, Shown<Double> ratingAmperes, Str
             post = each.other(post);
             if (each.kind() == Link.Kind.FUSE) {
                 fuses++;
-            } else {
+            } else if (each.kind() == Link.Kind.RUN) {
                 metres = metres.with(model.lengthMetres(each.run()), Double::sum);
             }
         }

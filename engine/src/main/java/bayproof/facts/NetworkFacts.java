@@ -100,12 +100,18 @@ final class NetworkFacts {
         return worst == null ? null : new Ladders(model).thicker(worst.run());
     }
 
-    // balance at idle
+    // balance
 
+    /** What all that charge leave between them; where one is an alternator, a converter beside it is no subject of its own. */
     private void balance(Consumer<Fact> facts) {
-        for (Item.Alternator alternator : model.job.itemsOf(Item.Alternator.class)) {
-            facts.accept(new ChargeSource(alternator.path(), alternator.at(), SourceKind.ALTERNATOR, left(alternator, false), left(alternator, true),
-                    acceptance()));
+        List<Item.Alternator> alternators = model.job.itemsOf(Item.Alternator.class);
+        for (Item.Charger charger : model.job.itemsOf(Item.Charger.class)) {
+            if (charger instanceof Item.Alternator) {
+                facts.accept(new ChargeSource(charger.path(), charger.at(), SourceKind.ALTERNATOR, left(charger, false), left(charger, true), acceptance()));
+            } else if (alternators.isEmpty()) {
+                Shown<Double> left = left(charger, true);
+                facts.accept(new ChargeSource(charger.path(), charger.at(), SourceKind.TRACTION_CONVERTER, left, left, acceptance()));
+            }
         }
     }
 
@@ -120,25 +126,27 @@ final class NetworkFacts {
         return sum;
     }
 
-    private Shown<Double> left(Item.Alternator alternator, boolean full) {
+    private Shown<Double> left(Item.Charger charger, boolean full) {
         Corner bad = Corner.bad(model.job.limits(), Question.BALANCE);
-        Result atBad = balance(alternator, bad, full);
+        Result atBad = balance(bad, full);
         Corner good = Corner.good(model.job.limits(), Question.BALANCE);
-        Result atGood = bad.isWhole() ? balance(alternator, good, full) : atBad;
+        Result atGood = bad.isWhole() ? balance(good, full) : atBad;
         double allowance = SolvedNetworks.cornerAllowance(model, Question.BALANCE);
         Shown<Double> left = WindowedValue.of(bad, good, atBad.moved(-allowance), atGood.moved(allowance),
-                window -> balance(alternator, Corner.relieved(model.job.limits(), Question.BALANCE, window), full));
-        note(alternator.path() + (full ? ".balance-at-full" : ".balance-at-idle"), left, Dimension.CURRENT);
+                window -> balance(Corner.relieved(model.job.limits(), Question.BALANCE, window), full));
+        note(charger.path() + (full ? ".balance-at-full" : ".balance-at-idle"), left, Dimension.CURRENT);
         return left;
     }
 
-    Result balance(Item.Alternator alternator, Corner corner) {
-        return balance(alternator, corner, false);
+    Result balance(Corner corner) {
+        return balance(corner, false);
     }
 
     /** Output at hot idle, or the full one, less everything drawn at the set point, with the battery left out. */
-    private Result balance(Item.Alternator alternator, Corner corner, boolean full) {
-        double output = full ? corner.given(alternator.ratedAmperes()) : idleOutput(alternator, corner);
+    private Result balance(Corner corner, boolean full) {
+        List<Item.Charger> chargers = model.job.itemsOf(Item.Charger.class);
+        double output = chargers.stream().mapToDouble(one -> full || !(one instanceof Item.Alternator alternator) ? corner.given(one.ratedAmperes())
+                : idleOutput(alternator, corner)).sum();
         SupplyNetwork network = new SupplyNetwork(model, amplifiers, corner, State.CHARGING_IDLE);
         if (!corner.isWhole()) {
             return new Result(Double.NaN, null, null);
@@ -153,7 +161,7 @@ final class NetworkFacts {
                 return new Result(Double.NaN, "no working state charging idle, normal programme: " + item.id() + " gets less than it needs to run", null);
             }
         }
-        double drawn = point.sourceAmperes(alternator.id());
+        double drawn = chargers.stream().mapToDouble(one -> point.sourceAmperes(one.id())).sum();
         double own = model.job.vehicle().supply().ownLoadAmperes().orElse(0.0);
         return new Result(Sums.leftAmperes(output, drawn), null, () -> Model.print(output, Dimension.CURRENT) + (full ? " in full - " : " at hot idle - ")
                 + Model.print(own, Dimension.CURRENT) + " of the vehicle itself - " + Model.print(drawn - own, Dimension.CURRENT)

@@ -94,6 +94,13 @@ final class ParkedFacts {
                 sum = sum.with(Shown.<Double>missing(new Need("runs", "the run that feeds " + Sides.inlet(item), item.at())), Double::sum);
             }
         }
+        for (Item.Relay relay : model.job.itemsOf(Item.Relay.class)) {
+            // Nothing in the model opens the way from a battery to a coil.
+            if (sides.hangsOn(relay.id() + ".86", battery)) {
+                sum = sum.with(relay.coilAmperes(), Double::sum);
+                terms.add(relay.id());
+            }
+        }
         return sum.then(total -> Shown.of(total, () -> String.join(" + ", terms) + " = " + Model.print(total, Dimension.CURRENT)));
     }
 

@@ -169,7 +169,7 @@ final class ProtectionFacts {
             if (fits.orElse(false)) {
                 return;
             }
-        } else {
+        } else if (link.kind() == Link.Kind.RUN) {
             here = before.with(model.lengthMetres(link.run()), Double::sum);
             stretch.metres = longest(stretch.metres, here);
             stretch.sheathed = Kleene.and(stretch.sheathed, model.sheathed(link.run()));

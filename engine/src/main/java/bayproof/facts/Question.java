@@ -17,11 +17,13 @@ enum Question {
             Map.entry("conductor-warming", End.HIGH),
             Map.entry("joint-resistance", End.HIGH),
             Map.entry("fuse-resistance", End.HIGH),
+            Map.entry("contact-resistance", End.HIGH),
             Map.entry("body-return", End.HIGH),
             Map.entry("battery-rest", End.LOW),
             Map.entry("battery-resistance", End.HIGH),
             Map.entry("battery-acceptance", End.HIGH),
             Map.entry("alternator-set-point", End.LOW),
+            Map.entry("traction-converter-set-point", End.LOW),
             Map.entry("efficiency-class-d", End.LOW),
             Map.entry("efficiency-class-ab", End.LOW))),
     /**
@@ -37,21 +39,23 @@ enum Question {
             Map.entry("conductor-warming", End.HIGH),
             Map.entry("joint-resistance", End.HIGH),
             Map.entry("fuse-resistance", End.HIGH),
+            Map.entry("contact-resistance", End.HIGH),
             Map.entry("body-return", End.HIGH),
             Map.entry("battery-rest", End.HIGH),
             Map.entry("battery-resistance", End.LOW),
             Map.entry("battery-acceptance", End.HIGH),
             Map.entry("alternator-idle-share", End.LOW),
             Map.entry("alternator-set-point", End.LOW),
+            Map.entry("traction-converter-set-point", End.LOW),
             Map.entry("efficiency-class-d", End.LOW),
             Map.entry("efficiency-class-ab", End.LOW),
             Map.entry("amplifier-regulation", End.HIGH))),
     /** What charges a battery at the most: bad is a high set point. */
-    MOST_CHARGE(Map.of("alternator-set-point", End.HIGH)),
+    MOST_CHARGE(Map.of("alternator-set-point", End.HIGH, "traction-converter-set-point", End.HIGH)),
     /** What charges a battery at the least: bad is a low set point. */
-    LEAST_CHARGE(Map.of("alternator-set-point", End.LOW)),
+    LEAST_CHARGE(Map.of("alternator-set-point", End.LOW, "traction-converter-set-point", End.LOW)),
     /** The most volts that a source gives: bad is high. */
-    HIGHEST_VOLTS(Map.of("alternator-set-point", End.HIGH, "battery-rest", End.HIGH)),
+    HIGHEST_VOLTS(Map.of("alternator-set-point", End.HIGH, "traction-converter-set-point", End.HIGH, "battery-rest", End.HIGH)),
     /** What a dead short draws: bad is a strong battery. */
     FAULT(Map.of("battery-rest", End.HIGH, "battery-resistance", End.LOW)),
     /** What a conductor may carry: bad is poor metal, poor insulation and heat. */

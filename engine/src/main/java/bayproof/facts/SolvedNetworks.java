@@ -23,7 +23,7 @@ final class SolvedNetworks {
 
     private final Model model;
     private final Amplifiers amplifiers;
-    /** States in which values are judged; without an alternator there is no charging. */
+    /** States in which values are judged; without anything that charges there is no charging. */
     private final List<State> states;
     private final Map<String, SolvedCorner> relieved = new ConcurrentHashMap<>();
     private final Map<Set<String>, List<SolvedCorner>> apart = new ConcurrentHashMap<>();
@@ -34,7 +34,7 @@ final class SolvedNetworks {
     SolvedNetworks(Model model, Amplifiers amplifiers) {
         this.model = model;
         this.amplifiers = amplifiers;
-        this.states = model.job.itemsOf(Item.Alternator.class).isEmpty() ? List.of(State.ON_BATTERY)
+        this.states = model.job.itemsOf(Item.Charger.class).isEmpty() ? List.of(State.ON_BATTERY)
                 : List.of(State.ON_BATTERY, State.CHARGING_FULL);
     }
 
@@ -135,7 +135,7 @@ final class SolvedNetworks {
                 }
             }
         }
-        model.job.itemsOf(Item.Alternator.class).forEach(alternator -> groups.add(Set.of(alternator.path())));
+        model.job.itemsOf(Item.Charger.class).forEach(charger -> groups.add(Set.of(charger.path())));
         groups.add(between);
         return groups;
     }

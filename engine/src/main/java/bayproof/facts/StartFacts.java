@@ -32,18 +32,21 @@ final class StartFacts {
 
     void collect(Consumer<Fact> facts) {
         Vehicle.Supply supply = model.job.vehicle().supply();
+        // Nothing said is an engine that starts.
+        boolean startsEngine = !"no-engine".equals(supply.startStop().orElse(""));
         for (Item item : model.job.items().values()) {
             if (item instanceof Item.Powered powered) {
                 Shown<Boolean> onStarter = onStarter(item);
                 Shown<String> does = powered.upkeep().atStart();
                 Shown<Boolean> rides = does.map("rides-through"::equals);
-                boolean asked = onStarter.orElse(false) && rides.orElse(true);
+                boolean asked = startsEngine && onStarter.orElse(false) && rides.orElse(true);
                 Shown<Double> volts = asked ? volts(item) : onStarter.map(x -> 0.0);
                 if (volts instanceof Shown.Given<Double> given && asked) {
                     model.numbers.put(item.path() + ".volts-at-start", given.value(), Dimension.VOLTAGE, given.calculation());
                 }
                 facts.accept(new StartingItem(item.path(), item.at(), onStarter, does, rides, volts, powered.minimumVolts(),
-                        supply.startStop(), supply.startStop().map("yes"::equals)));
+                        supply.startStop(), supply.startStop().map("yes"::equals),
+                        Shown.of(startsEngine)));
             }
         }
     }

@@ -12,7 +12,7 @@ enum State {
         this.words = words;
     }
 
-    /** Whether the alternator turns fast enough to give. */
+    /** Whether what charges the vehicle gives current. */
     boolean charges() {
         return this == CHARGING_FULL || this == CHARGING_IDLE;
     }

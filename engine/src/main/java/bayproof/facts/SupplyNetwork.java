@@ -65,6 +65,7 @@ final class SupplyNetwork {
                 load(builder, item);
             }
         }
+        model.job.itemsOf(Item.Relay.class).forEach(relay -> coil(builder, relay));
         if (state.charges()) {
             double own = corner.given(model.job.vehicle().supply().ownLoadAmperes());
             if (corner.isWhole()) {
@@ -89,6 +90,7 @@ final class SupplyNetwork {
                 case RUN -> runOhms(link.run());
                 case FUSE -> corner.orWindow(link.item() instanceof Item.Fuse fuse ? fuse.ohms() : ((Item.FuseBlock) link.item()).ohms(),
                         "fuse-resistance");
+                case CONTACTS -> corner.orWindow(((Item.Relay) link.item()).ohms(), "contact-resistance");
                 case BODY -> corner.orWindow(((Item.GroundPoint) link.item()).bodyReturnOhms(), "body-return");
             };
             if (corner.isWhole()) {
@@ -139,7 +141,7 @@ final class SupplyNetwork {
                 }
                 continue;
             }
-            // At idle the battery that the alternator charges is left out: it must not have to give.
+            // At idle the battery that is charged is left out: it must not have to give.
             if (state != State.CHARGING_IDLE || !isCharged(battery)) {
                 double rest = corner.orWindow(battery.restVolts(), "battery-rest");
                 double ohms = corner.orWindow(battery.internalOhms(), "battery-resistance");
@@ -150,7 +152,7 @@ final class SupplyNetwork {
             }
         }
         if (state.charges()) {
-            model.job.itemsOf(Item.Alternator.class).forEach(alternator -> alternator(builder, alternator, positive, negative));
+            model.job.itemsOf(Item.Charger.class).forEach(charger -> charger(builder, charger, positive, negative));
         }
         if (state != State.ON_BATTERY) {
             model.job.itemsOf(Item.Converter.class).forEach(converter -> converter(builder, converter));
@@ -158,8 +160,8 @@ final class SupplyNetwork {
     }
 
     private boolean isCharged(Item.Battery battery) {
-        return model.job.itemsOf(Item.Alternator.class).stream()
-                .anyMatch(alternator -> model.joined(battery.id() + ".positive", alternator.id() + ".output"));
+        return model.job.itemsOf(Item.Charger.class).stream()
+                .anyMatch(charger -> model.joined(battery.id() + ".positive", charger.id() + ".output"));
     }
 
     /** A converter is a source at its output and draws at its input what it gives, over its efficiency. */
@@ -182,18 +184,18 @@ final class SupplyNetwork {
         }
     }
 
-    private void alternator(Network.Builder builder, Item.Alternator alternator, String positive, String negative) {
-        double volts = corner.orWindow(alternator.setVolts(), "alternator-set-point");
+    private void charger(Network.Builder builder, Item.Charger charger, String positive, String negative) {
+        double volts = SupplyVolts.setPoint(charger, corner);
         // What is left at idle is asked apart; here the set point holds so that the draw can be read off.
-        double limit = state == State.CHARGING_IDLE ? Double.POSITIVE_INFINITY : corner.given(alternator.ratedAmperes());
-        if (!model.joined(alternator.id() + ".output", positive)) {
-            corner.need(new Need("supply.links", "the link from " + alternator.id() + ".output to the battery", alternator.at()));
+        double limit = state == State.CHARGING_IDLE ? Double.POSITIVE_INFINITY : corner.given(charger.ratedAmperes());
+        if (!model.joined(charger.id() + ".output", positive)) {
+            corner.need(new Need("supply.links", "the link from " + charger.id() + ".output to the battery", charger.at()));
         }
-        if (!model.joined(alternator.id() + ".case", negative)) {
-            corner.need(new Need("supply.links", "the link from " + alternator.id() + ".case to the battery's negative post", alternator.at()));
+        if (!model.joined(charger.id() + ".case", negative)) {
+            corner.need(new Need("supply.links", "the link from " + charger.id() + ".case to the battery's negative post", charger.at()));
         }
         if (corner.isWhole()) {
-            builder.regulated(alternator.id(), alternator.id() + ".output", alternator.id() + ".case", volts, limit);
+            builder.regulated(charger.id(), charger.id() + ".output", charger.id() + ".case", volts, limit);
         }
     }
 
@@ -219,6 +221,20 @@ final class SupplyNetwork {
         }
         if (corner.isWhole()) {
             builder.constantCurrent(item.id() + IDLE, supply, ground, idle, cutOff);
+        }
+    }
+
+    /** The coil of a relay draws from the supply where a battery feeds it; one that an output drives does not. */
+    private void coil(Network.Builder builder, Item.Relay relay) {
+        if (!new FeedTree(model).reaches(relay.id() + ".86")) {
+            return;
+        }
+        if (batteries.stream().noneMatch(battery -> model.joined(relay.id() + ".85", battery.id() + ".negative"))) {
+            corner.need(new Need("runs", "the way back from " + relay.id() + ".85 to the battery's negative post", relay.at()));
+        }
+        double amperes = corner.given(relay.coilAmperes());
+        if (corner.isWhole()) {
+            builder.constantCurrent(relay.id() + ".coil", relay.id() + ".86", relay.id() + ".85", amperes, 0);
         }
     }
 

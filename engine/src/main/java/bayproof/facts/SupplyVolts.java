@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 
-/** The highest volts that sources give: each battery at rest, each alternator and converter at its set point. */
+/** The highest volts that sources give: each battery at rest, each alternator and each converter at its set point. */
 final class SupplyVolts {
     private final Model model;
 
@@ -23,7 +23,7 @@ final class SupplyVolts {
 
     /** The live post of a source; empty for anything else. */
     static String outlet(Item item) {
-        return item instanceof Item.Battery ? item.id() + ".positive" : item instanceof Item.Alternator ? item.id() + ".output"
+        return item instanceof Item.Battery ? item.id() + ".positive" : item instanceof Item.Charger ? item.id() + ".output"
                 : item instanceof Item.Converter ? item.id() + ".out" : "";
     }
 
@@ -65,13 +65,24 @@ final class SupplyVolts {
     }
 
     private static double volts(Item source, Corner corner) {
-        if (source instanceof Item.Alternator alternator) {
-            // A computer moves the volts over the whole window, whatever was read once.
-            return "computer".equals(alternator.control().orElse("")) ? corner.window("alternator-set-point", alternator.path() + ".set-point")
-                    : corner.orWindow(alternator.setVolts(), "alternator-set-point");
+        if (source instanceof Item.Charger charger) {
+            return reached(charger, corner);
         }
         return source instanceof Item.Converter converter ? corner.given(converter.setVolts())
                 : corner.orWindow(((Item.Battery) source).restVolts(), "battery-rest");
+    }
+
+    /** The volts at which a charger ends a charge: a computer moves them over the whole window, whatever was read once. */
+    static double reached(Item.Charger charger, Corner corner) {
+        return "computer".equals(charger.control().orElse("")) ? corner.window(window(charger), charger.path() + ".set-point") : setPoint(charger, corner);
+    }
+
+    static double setPoint(Item.Charger charger, Corner corner) {
+        return corner.orWindow(charger.setVolts(), window(charger));
+    }
+
+    private static String window(Item.Charger charger) {
+        return charger instanceof Item.Alternator ? "alternator-set-point" : "traction-converter-set-point";
     }
 
     /** Whether the job puts anything on the vehicle's supply: a thing that draws, stores or guards current, or a pin that gives it. */

@@ -152,7 +152,10 @@ final class TurnOnFacts {
             Item item = model.job.itemOf(terminal);
             String name = terminal.substring(terminal.indexOf('.') + 1);
             boolean input = item instanceof Item.Interface ? name.equals("wake") : item instanceof Item.Powered && name.equals("turn-on");
-            if (input) {
+            if (item instanceof Item.Relay relay && (name.equals("86") || name.equals("85"))) {
+                sum = sum.with(relay.coilAmperes(), Double::sum);
+                terms.add(relay.id());
+            } else if (input) {
                 sum = sum.with(((Item.Powered) item).upkeep().turnOnAmperes(), Double::sum);
                 terms.add(item.id());
             }

@@ -17,6 +17,8 @@ import bayproof.vocabulary.FuseDuty;
 import bayproof.vocabulary.FuseLoad;
 import bayproof.vocabulary.GuardedRun;
 import bayproof.vocabulary.Holder;
+import bayproof.vocabulary.RelayCoil;
+import bayproof.vocabulary.RelayContacts;
 import bayproof.vocabulary.Shown;
 import bayproof.vocabulary.SourceKind;
 import bayproof.vocabulary.SourceRun;
@@ -63,7 +65,10 @@ final class ProtectionRules {
                         new FuseDuty(SUBJECT, AT, ZERO, ZERO, Shown.of(Sums.shortAmperes(given.number("volts"), given.sum("resistance"))), given.shown("breaks")),
                         print(given.number("volts"), Dimension.VOLTAGE) + " / " + print(given.sum("resistance"), Dimension.RESISTANCE))),
                 new RuleFigure("holder-carries-fuse", List.of(fuse, quantity("holder", Dimension.CURRENT, "current that the holder or outlet is made for")),
-                        "fuse=80 A holder=60 A", given -> Asked.of(new Holder(SUBJECT, AT, given.shown("fuse"), given.shown("holder"), null))));
+                        "fuse=80 A holder=60 A", given -> Asked.of(new Holder(SUBJECT, AT, given.shown("fuse"), given.shown("holder"), null))),
+                new RuleFigure("relay-carries-its-fuse", List.of(fuse, quantity("contacts", Dimension.CURRENT, "current that the contacts are made for")),
+                        "fuse=40 A contacts=30 A", given -> Asked.of(new RelayContacts(SUBJECT, AT, YES, given.shown("fuse"), given.shown("contacts"), null))),
+                new RuleFigure("relay-coil-fused", List.of(fuse), "fuse=10 A", given -> Asked.of(new RelayCoil(SUBJECT, AT, YES, YES, given.shown("fuse"), YES))));
     }
 
     private static Shown<Double> share(Given given) {

@@ -98,7 +98,7 @@ final class SupplyRules {
                         new PoweredItem(SUBJECT, AT, ZERO, Shown.of(drop(given)), null), dropText(given))),
                 new RuleFigure("rides-through-a-start", List.of(quantity("volts", Dimension.VOLTAGE, "volts left at the item while the engine starts"),
                         quantity("least", Dimension.VOLTAGE, "volts below which it shuts down")), "volts=8.8 V least=8 V", given -> Asked.of(
-                        new StartingItem(SUBJECT, AT, YES, Shown.of("rides-through"), YES, given.shown("volts"), given.shown("least"), NOTHING, YES))));
+                        new StartingItem(SUBJECT, AT, YES, Shown.of("rides-through"), YES, given.shown("volts"), given.shown("least"), NOTHING, YES, YES))));
     }
 
     private static double drop(Given given) {
@@ -118,6 +118,9 @@ final class SupplyRules {
         return List.of(
                 new RuleFigure("charge-balance-idle", List.of(output, own, job), "output=60 A own=25 A job=12 A", given -> new Asked(new ChargeSource(SUBJECT, AT,
                         SourceKind.ALTERNATOR, Shown.of(SupplyNumbers.balance(given)), ZERO, ZERO), SupplyNumbers.balanceText(given))),
+                new RuleFigure("converter-balance", List.of(quantity("output", Dimension.CURRENT, "continuous output of the converter"), own, job),
+                        "output=120 A own=45 A job=12 A", given -> new Asked(new ChargeSource(SUBJECT, AT, SourceKind.TRACTION_CONVERTER,
+                        Shown.of(SupplyNumbers.balance(given)), ZERO, ZERO), SupplyNumbers.balanceText(given))),
                 new RuleFigure("alternator-fills-battery", List.of(output, own, job, quantity("battery", Dimension.CURRENT, "what the start battery takes")),
                         "output=120 A own=25 A job=12 A battery=20 A", given -> new Asked(new ChargeSource(SUBJECT, AT, SourceKind.ALTERNATOR, ZERO,
                         Shown.of(SupplyNumbers.balance(given)), given.shown("battery")), SupplyNumbers.balanceText(given))),

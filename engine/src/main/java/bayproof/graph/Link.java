@@ -4,10 +4,10 @@ import bayproof.read.Item;
 import bayproof.read.Run;
 import bayproof.vocabulary.Shown;
 
-/** One conducting edge of the wiring: a run, the inside of a fuse or block, or the way through the body. Has identity. */
+/** One conducting edge of the wiring: a run, the inside of a fuse or block, the contacts of a relay, or the way through the body. Has identity. */
 public final class Link {
     /** What the edge is. */
-    public enum Kind { RUN, FUSE, BODY }
+    public enum Kind { RUN, FUSE, CONTACTS, BODY }
 
     private final Kind kind;
     private final String id;
@@ -35,6 +35,10 @@ public final class Link {
         return new Link(Kind.FUSE, id, from, to, null, item, ratingAmperes);
     }
 
+    static Link ofContacts(Item.Relay relay, String from, String to) {
+        return new Link(Kind.CONTACTS, relay.id(), from, to, null, relay, null);
+    }
+
     static Link ofBody(Item.GroundPoint point, String from, String to) {
         return new Link(Kind.BODY, point.id(), from, to, null, point, null);
     }
@@ -43,7 +47,7 @@ public final class Link {
         return kind;
     }
 
-    /** Id of the run, of the fuse (with its outlet in a block) or of the ground point. */
+    /** Id of the run, of the fuse (with its outlet in a block), of the relay or of the ground point. */
     public String id() {
         return id;
     }
@@ -65,7 +69,7 @@ public final class Link {
         return run;
     }
 
-    /** The fuse, block or ground point; null for a run. */
+    /** The fuse, block, relay or ground point; null for a run. */
     public Item item() {
         return item;
     }

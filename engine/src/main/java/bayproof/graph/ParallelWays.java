@@ -67,6 +67,7 @@ public final class ParallelWays {
 
     private boolean isPassive(String terminal) {
         Item item = job.itemOf(terminal);
-        return item == null || item instanceof Item.Fuse || item instanceof Item.FuseBlock || item instanceof Item.GroundPoint;
+        return item == null || item instanceof Item.Fuse || item instanceof Item.FuseBlock || item instanceof Item.GroundPoint
+                || item instanceof Item.Relay;
     }
 }

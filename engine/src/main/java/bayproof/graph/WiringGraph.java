@@ -17,7 +17,7 @@ import org.jgrapht.graph.AsSubgraph;
 import org.jgrapht.graph.WeightedPseudograph;
 
 /**
- * The wiring of a job: a vertex for each terminal, an edge for each run, each way through a fuse and each way from a
+ * The wiring of a job: a vertex for each terminal, an edge for each run, each way through a fuse or the contacts of a relay, and each way from a
  * ground point into the body. Parallel cables are edges of their own. A run with an end nobody gave ends at a vertex
  * of its own that starts with {@code ?}.
  */
@@ -57,6 +57,8 @@ public final class WiringGraph {
         } else if (item instanceof Item.FuseBlock block) {
             block.fuses().forEach((outlet, rating) ->
                     add(Link.ofFuse(block, block.id() + "." + outlet, block.id() + ".in", block.id() + "." + outlet, rating)));
+        } else if (item instanceof Item.Relay relay) {
+            add(Link.ofContacts(relay, relay.id() + ".30", relay.id() + ".87"));
         } else if (item instanceof Item.GroundPoint point) {
             add(Link.ofBody(point, point.id() + ".stud", BODY));
         }
@@ -136,6 +138,10 @@ public final class WiringGraph {
         String name = terminal.substring(terminal.indexOf('.') + 1);
         if (item instanceof Item.Fuse || item instanceof Item.FuseBlock) {
             return Role.FEED;
+        }
+        if (item instanceof Item.Relay) {
+            // A coil is driven by whatever its wire comes from.
+            return name.equals("30") || name.equals("87") ? Role.FEED : Role.UNKNOWN;
         }
         if (item instanceof Item.Converter) {
             return name.equals("common") ? Role.RETURN : Role.FEED;

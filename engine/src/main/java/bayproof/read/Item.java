@@ -13,8 +13,8 @@ import java.util.TreeMap;
  * A piece of equipment: what its part says, overlaid by what the plan or the vehicle sheet says of this one.
  * Its kind decides which terminals it has and which facts are asked for.
  */
-public sealed interface Item permits Item.Battery, Item.Alternator, Item.Fuse, Item.FuseBlock, Item.Powered, Item.Speaker,
-        Item.GroundPoint, Item.GroundBar, Item.Harness, Item.Converter, Item.Enclosure, Item.PassiveNetwork {
+public sealed interface Item permits Item.Battery, Item.Charger, Item.Fuse, Item.FuseBlock, Item.Powered, Item.Speaker,
+        Item.GroundPoint, Item.GroundBar, Item.Harness, Item.Converter, Item.Enclosure, Item.PassiveNetwork, Item.Relay {
     String id();
 
     String path();
@@ -44,10 +44,11 @@ public sealed interface Item permits Item.Battery, Item.Alternator, Item.Fuse, I
 
     /** Item kinds by the word used in files. */
     Map<String, Class<? extends Item>> KINDS = kinds(
-            "battery", Battery.class, "alternator", Alternator.class, "fuse", Fuse.class, "fuse-block", FuseBlock.class,
+            "battery", Battery.class, "alternator", Alternator.class, "traction-converter", TractionConverter.class, "fuse", Fuse.class, "fuse-block", FuseBlock.class,
             "amplifier", Amplifier.class, "interface", Interface.class, "speaker", Speaker.class,
             "ground-point", GroundPoint.class, "ground-bar", GroundBar.class, "accessory", Accessory.class, "harness", Harness.class,
-            "processor", Processor.class, "converter", Converter.class, "enclosure", Enclosure.class, "passive-network", PassiveNetwork.class);
+            "processor", Processor.class, "converter", Converter.class, "enclosure", Enclosure.class, "passive-network", PassiveNetwork.class,
+            "relay", Relay.class);
 
     private static Map<String, Class<? extends Item>> kinds(Object... pairs) {
         Map<String, Class<? extends Item>> kinds = new TreeMap<>();
@@ -89,7 +90,21 @@ public sealed interface Item permits Item.Battery, Item.Alternator, Item.Fuse, I
         }
     }
 
-    /** An alternator; its case is its negative terminal. */
+    /** What feeds the vehicle's supply and charges its battery: it holds a set point at its output; its case is its negative terminal. */
+    sealed interface Charger extends Item permits Alternator, TractionConverter {
+        Shown<Double> ratedAmperes();
+
+        Shown<Double> setVolts();
+
+        Shown<String> control();
+
+        @Override
+        default List<String> terminals() {
+            return List.of("output", "case");
+        }
+    }
+
+    /** An alternator. */
     record Alternator(String id, String path, At at,
                       @Field(key = "place", says = "where the alternator sits") Shown<String> place,
                       @Field(key = "rated", says = "rated output on the alternator's label", in = Dimension.CURRENT)
@@ -100,11 +115,19 @@ public sealed interface Item permits Item.Battery, Item.Alternator, Item.Fuse, I
                       Shown<Double> setVolts,
                       @Field(key = "control", says = "whether a computer moves the charging volts", words = {"fixed", "computer"})
                       Shown<String> control,
-                      @Inline Studs studs) implements Item {
-        @Override
-        public List<String> terminals() {
-            return List.of("output", "case");
-        }
+                      @Inline Studs studs) implements Charger {
+    }
+
+    /** The vehicle's own DC-to-DC converter, which feeds the low-voltage supply off the traction battery whether the vehicle moves or stands. */
+    record TractionConverter(String id, String path, At at,
+                             @Field(key = "place", says = "where the converter sits") Shown<String> place,
+                             @Field(key = "rated", says = "continuous output on the low-voltage side", in = Dimension.CURRENT)
+                             Shown<Double> ratedAmperes,
+                             @Field(key = "set-point", says = "charging volts at the converter", in = Dimension.VOLTAGE)
+                             Shown<Double> setVolts,
+                             @Field(key = "control", says = "whether a computer moves the charging volts", words = {"fixed", "computer"})
+                             Shown<String> control,
+                             @Inline Studs studs) implements Charger {
     }
 
     /** A fuse in its holder. */
@@ -317,6 +340,20 @@ public sealed interface Item permits Item.Battery, Item.Alternator, Item.Fuse, I
         @Override
         public List<String> terminals() {
             return List.of("in", "out", "common");
+        }
+    }
+
+    /** A relay; its terminals are named as in DIN 72552: 30 and 87 for the contacts, 86 and 85 for the coil. */
+    record Relay(String id, String path, At at,
+                 @Field(key = "place", says = "where the relay sits") Shown<String> place,
+                 @Field(key = "contacts", says = "most current its contacts are made for", in = Dimension.CURRENT) Shown<Double> contactAmperes,
+                 @Field(key = "resistance", says = "resistance across its closed contacts", in = Dimension.RESISTANCE) Shown<Double> ohms,
+                 @Field(key = "coil-draw", says = "current its coil takes", in = Dimension.CURRENT) Shown<Double> coilAmperes,
+                 @Field(key = "damped", says = "what takes up the spike of its coil", words = {"diode", "resistor", "none"}) Shown<String> damped,
+                 @Inline Studs studs) implements Item {
+        @Override
+        public List<String> terminals() {
+            return List.of("30", "87", "86", "85");
         }
     }
 

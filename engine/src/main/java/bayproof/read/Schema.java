@@ -73,7 +73,7 @@ final class Schema {
         Map<String, Object> keys = head("vehicle");
         keys.putAll(keys(Vehicle.class));
         Map<String, Object> supply = group(Vehicle.Supply.class);
-        inside(supply).put("sources", names("sources of the vehicle: its battery and alternator", item(true)));
+        inside(supply).put("sources", names("sources of the vehicle: its battery and what charges it", item(true)));
         keys.put("pass-throughs", passThroughs("holes between the zones"));
         return file("vehicle sheet", keys, List.of("bayproof", "kind"));
     }

@@ -126,7 +126,7 @@ public record Sheet(String kind, MapTree tree, List<Entry> entries) {
             section(bySection, gap.key()).add(gap);
         }
         absent(bySection, tree, tree.get("pass-throughs"), "pass-throughs", "holes between zones");
-        absent(bySection, tree, tree.get("supply") instanceof MapTree supply ? supply.get("sources") : null, "supply.sources", "battery and alternator of the vehicle");
+        absent(bySection, tree, tree.get("supply") instanceof MapTree supply ? supply.get("sources") : null, "supply.sources", "battery of the vehicle and what charges it");
         Map<String, Vehicle.PassThrough> holes = new LinkedHashMap<>();
         if (tree.get("pass-throughs") instanceof MapTree map) {
             for (Tree.Entry hole : map.entries().values()) {

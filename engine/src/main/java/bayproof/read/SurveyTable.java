@@ -50,6 +50,8 @@ public record SurveyTable(String heading, List<String> path, String inner, Strin
                         List.of("mass", "clearance", "needs-clearance"), List.of(List.of("start-battery", "battery-tray"))),
                 entry("alternators", "supply.sources", "alternator", Item.Alternator.class, "Rated current from its label; charging volts at the posts, engine warm.",
                         List.of(), List.of(List.of("alternator", "engine-front"))),
+                entry("traction converters", "supply.sources", "traction-converter", Item.TractionConverter.class,
+                        "A vehicle without an alternator: continuous current on the 12 V side, from the label or the papers. Touch nothing orange.", List.of(), List.of()),
                 links(),
                 entry("zones", "zones", null, Vehicle.Zone.class, "Parts of the vehicle that a panel divides. open-to: zones one can reach without a hole.",
                         List.of(), List.of(List.of("engine-bay", "engine-bay"), List.of("dash", "dash", "cabin"), List.of("cabin", "cabin-front"), List.of("cargo", "cargo"))),

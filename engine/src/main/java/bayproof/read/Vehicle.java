@@ -105,7 +105,7 @@ public record Vehicle(@Field(key = "title", says = "what vehicle this is") Shown
 
     /** What the vehicle itself feeds and draws. */
     public record Supply(String path, At at,
-                         @Field(key = "own-load", says = "current the vehicle itself takes at hot idle, lamps and blower on",
+                         @Field(key = "own-load", says = "current the vehicle itself takes at hot idle, or standing without an engine, lamps and blower on",
                                 in = Dimension.CURRENT, zero = true) Shown<Double> ownLoadAmperes,
                          @Field(key = "links", says = "conductors the vehicle maker laid") Map<String, Run> links,
                          @Field(key = "standby-limit", says = "most current the vehicle maker allows asleep", in = Dimension.CURRENT)
@@ -118,7 +118,8 @@ public record Vehicle(@Field(key = "title", says = "what vehicle this is") Shown
                          Shown<String> groundSide,
                          @Field(key = "start-dip", says = "lowest supply volts while the engine starts", in = Dimension.VOLTAGE)
                          Shown<Double> startDipVolts,
-                         @Field(key = "start-stop", says = "whether the engine stops at lights", words = {"yes", "no"}) Shown<String> startStop,
+                         @Field(key = "start-stop", says = "whether the engine stops at lights; no-engine where this supply starts none",
+                                words = {"yes", "no", "no-engine"}) Shown<String> startStop,
                          @Field(key = "battery-sensor", says = "where a current sensor sits", words = {"none", "negative-post", "positive-post"})
                          Shown<String> batterySensor,
                          @Field(key = "lowest-celsius", says = "lowest temperature the vehicle is charged in", in = Dimension.TEMPERATURE)

@@ -102,7 +102,7 @@ class BenchSheetTest {
     }
 
     private static int unmeasured(String sheet) {
-        Matcher head = Pattern.compile("(?m)^NOT MEASURED  ([0-9]+) of 81 cables\\.").matcher(sheet);
+        Matcher head = Pattern.compile("(?m)^NOT MEASURED  ([0-9]+) of 84 cables\\.").matcher(sheet);
         assertTrue(head.find(), sheet);
         return Integer.parseInt(head.group(1));
     }

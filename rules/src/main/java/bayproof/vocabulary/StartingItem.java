@@ -10,8 +10,10 @@ package bayproof.vocabulary;
  * @param minimumVolts volts below which it shuts down
  * @param startStop    whether the engine stops and starts by itself, in a word
  * @param oftenStarted whether the engine stops and starts by itself
+ * @param startsEngine whether this supply starts an engine at all
  */
 public record StartingItem(String subject, At at, Shown<Boolean> onStarter, Shown<String> atStart, Shown<Boolean> ridesThrough,
-                           Shown<Double> volts, Shown<Double> minimumVolts, Shown<String> startStop, Shown<Boolean> oftenStarted)
+                           Shown<Double> volts, Shown<Double> minimumVolts, Shown<String> startStop, Shown<Boolean> oftenStarted,
+                           Shown<Boolean> startsEngine)
         implements Fact {
 }
