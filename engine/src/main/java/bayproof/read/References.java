@@ -123,7 +123,7 @@ public final class References {
         }
     }
 
-    /** Things go by the names of the plan; an end of a run has a dot before it. */
+    /** Things go by the names of the plan, keep-outs by those of the vehicle sheet; an end of a run has a dot before it. */
     private void inspected(Shown<List<String>> things, At at) {
         for (String thing : things.orElse(List.of())) {
             String run = thing.endsWith(".from") || thing.endsWith(".to") ? thing.substring(0, thing.indexOf('.')) : thing;
@@ -143,6 +143,7 @@ public final class References {
         known.addAll(job.plan().found().orElse(Map.of()).keySet());
         known.addAll(job.plan().keptParts().orElse(Map.of()).keySet());
         known.addAll(job.plan().buses().orElse(Map.of()).keySet());
+        known.addAll(job.vehicle().keepOuts().keySet());
         return known;
     }
 

@@ -120,6 +120,8 @@ public record Vehicle(@Field(key = "title", says = "what vehicle this is") Shown
                          Shown<Double> startDipVolts,
                          @Field(key = "start-stop", says = "whether the engine stops at lights; no-engine where this supply starts none",
                                 words = {"yes", "no", "no-engine"}) Shown<String> startStop,
+                         @Field(key = "parked-charge", says = "highest volts at the posts while the parked vehicle charges its own 12 V battery",
+                                in = Dimension.VOLTAGE) Shown<Double> parkedChargeVolts,
                          @Field(key = "battery-sensor", says = "where a current sensor sits", words = {"none", "negative-post", "positive-post"})
                          Shown<String> batterySensor,
                          @Field(key = "lowest-celsius", says = "lowest temperature the vehicle is charged in", in = Dimension.TEMPERATURE)
