@@ -85,7 +85,7 @@ final class InspectedThings {
             case "accessories" -> items(item -> Shown.of(item instanceof Item.Accessory));
             case "enclosures" -> items(item -> Shown.of(item instanceof Item.Enclosure));
             case "devices-where-wet" -> items(item -> item instanceof Item.Powered || item instanceof Item.Fuse || item instanceof Item.FuseBlock
-                    ? inZone(item, model.limit("wet-zones").words()) : Shown.of(false));
+                    || item instanceof Item.Joint ? inZone(item, model.limit("wet-zones").words()) : Shown.of(false));
             case "things-in-the-cabin" -> items(item -> item instanceof Item.Powered || item instanceof Item.Enclosure || item instanceof Item.Converter
                     ? inZone(item, Set.of("cabin-front", "cabin-rear", "dash")) : Shown.of(false));
             case "ground-points" -> items(item -> Shown.of(item instanceof Item.GroundPoint));

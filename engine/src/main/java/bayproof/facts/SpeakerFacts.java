@@ -1,6 +1,5 @@
 package bayproof.facts;
 
-import bayproof.graph.Link;
 import bayproof.read.CoilNet;
 import bayproof.read.Item;
 import bayproof.read.Plan;
@@ -150,10 +149,7 @@ final class SpeakerFacts {
         if (text == null) {
             return Shown.of(true);
         }
-        Set<String> reached = new LinkedHashSet<>();
-        for (Link link : model.wiring.at(wiring.id())) {
-            reached.add(link.other(wiring.id()));
-        }
+        Set<String> reached = model.wiring.farEnds(wiring.id());
         model.job.plan().pins().values().stream().filter(pin -> wiring.id().equals(outputOf(pin) + References.OUTPUT))
                 .forEach(pin -> reached.add(pin.connectedTo().orElse("")));
         Set<String> speakers = new LinkedHashSet<>();
