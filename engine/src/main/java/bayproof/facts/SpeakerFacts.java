@@ -45,6 +45,7 @@ final class SpeakerFacts {
         new ChannelMapFacts(model, inUse, signals).collect(facts);
         new SpeakerReturnFacts(model, inUse).collect(facts);
         new InputFacts(model).collect(facts);
+        new NetFacts(model).collect(facts);
         Set<String> wired = new LinkedHashSet<>();
         for (Item.Speaker speaker : model.job.itemsOf(Item.Speaker.class)) {
             facts.accept(new BoxedSpeaker(speaker.path(), speaker.at(), speaker.data().plays(), speaker.data().plays().map("subwoofer"::equals), enclosed(speaker)));
@@ -164,9 +165,7 @@ final class SpeakerFacts {
 
     /** The output that a cavity of a factory connector carries; empty for none. */
     private String outputOf(Plan.PinUse pin) {
-        String[] names = pin.id().split("\\.", 2);
-        Vehicle.Connector connector = model.job.vehicle().connectors().get(names[0]);
-        Vehicle.Cavity cavity = connector == null || names.length < 2 ? null : connector.cavities().get(names[1]);
+        Vehicle.Cavity cavity = model.job.vehicle().cavity(pin);
         return cavity == null ? "" : cavity.output().orElse("");
     }
 
