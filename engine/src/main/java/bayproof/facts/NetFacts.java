@@ -73,7 +73,8 @@ final class NetFacts {
             }
             for (Link link : model.wiring.at(here)) {
                 String next = link.other(here);
-                if (link.kind() == Link.Kind.RUN && model.wiring.role(link.run()) == Role.SPEAKER && isCoil(next) && reached.add(next)) {
+                if (link.kind() == Link.Kind.RUN && model.wiring.role(link.run()) == Role.SPEAKER && (isCoil(next) || model.wiring.isJoint(next))
+                        && reached.add(next)) {
                     left.add(next);
                 }
             }
