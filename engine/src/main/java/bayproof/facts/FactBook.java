@@ -59,6 +59,7 @@ public record FactBook(List<Fact> facts, Numbers numbers) {
         new ScheduleFacts(model).collect(facts::add);
         new InspectionFacts(model).collect(facts::add);
         new ReceivingFacts(model).collect(facts::add);
+        new PlannedReadingFacts(model).collect(facts::add);
         new ProvingFacts(model).collect(facts::add);
         new DeliveryFacts(model).collect(facts::add);
         return new FactBook(List.copyOf(facts), model.numbers);
