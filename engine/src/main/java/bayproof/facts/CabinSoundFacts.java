@@ -84,8 +84,7 @@ final class CabinSoundFacts {
             }
         }
         for (Plan.PinUse pin : model.job.plan().pins().values()) {
-            Vehicle.Connector connector = model.job.vehicle().connectors().get(pin.id().substring(0, pin.id().indexOf('.')));
-            Vehicle.Cavity cavity = connector == null ? null : connector.cavities().get(pin.id().substring(pin.id().indexOf('.') + 1));
+            Vehicle.Cavity cavity = model.job.vehicle().cavity(pin);
             if (cavity != null && cavity.output().orElse("").equals(output)) {
                 return true;
             }

@@ -9,6 +9,7 @@ import bayproof.solve.Sums;
 import bayproof.units.Dimension;
 import bayproof.vocabulary.CableColors;
 import bayproof.vocabulary.Fact;
+import bayproof.vocabulary.Kleene;
 import bayproof.vocabulary.Need;
 import bayproof.vocabulary.PowerCable;
 import bayproof.vocabulary.Shown;
@@ -50,7 +51,12 @@ final class CableFacts {
 
     private PowerCable cable(Run run) {
         return new PowerCable(run.path(), run.at(), insulation(run), model.ambientCelsius(run), counts(run), model.sheathed(run),
-                run.size().map(model.conductors()::areaSquareMetres), main(run), run.splices().map(count -> count == 0), new Ladders(model).thicker(run));
+                run.size().map(model.conductors()::areaSquareMetres), main(run), inOnePiece(run), new Ladders(model).thicker(run));
+    }
+
+    private Shown<Boolean> inOnePiece(Run run) {
+        boolean joined = model.wiring.isJoint(run.from().orElse("")) || model.wiring.isJoint(run.to().orElse(""));
+        return Kleene.and(Shown.of(!joined), run.splices().map(count -> count == 0));
     }
 
     private Shown<Double> insulation(Run run) {
@@ -69,15 +75,17 @@ final class CableFacts {
                 : Shown.of(amperes.value() >= model.value("thin-wire-current"));
     }
 
-    /** Whether it leaves a battery or enters a block. */
+    /** Whether it leaves a battery or enters a block; what leads on from the inlet of a block is a branch. */
     private Shown<Boolean> main(Run run) {
+        String near = feeds.nearEnd(model.wiring.of(run));
         boolean here = feeds.departures().stream().anyMatch(one -> one.run() == run && one.source() instanceof Item.Battery)
-                || entersBlock(run.from()) || entersBlock(run.to());
+                || entersBlock(run.from(), near) || entersBlock(run.to(), near);
         return here ? Shown.of(true) : run.from().with(run.to(), (from, to) -> false);
     }
 
-    private boolean entersBlock(Shown<String> terminal) {
-        return model.job.itemOf(terminal.orElse("")) instanceof Item.FuseBlock && terminal.orElse("").endsWith(".in");
+    private boolean entersBlock(Shown<String> end, String near) {
+        String terminal = end.orElse("");
+        return model.job.itemOf(terminal) instanceof Item.FuseBlock && terminal.endsWith(".in") && !terminal.equals(near);
     }
 
     // colors

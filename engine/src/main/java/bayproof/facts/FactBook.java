@@ -47,6 +47,7 @@ public record FactBook(List<Fact> facts, Numbers numbers) {
         new FitFacts(model).collect(facts::add);
         new LeadFacts(model).collect(facts::add);
         new WorkFacts(model).collect(facts::add);
+        new ToolFacts(model).collect(facts::add);
         new WishFacts(model).collect(facts::add);
         new OwnershipFacts(model).collect(facts::add);
         new KeptPartFacts(model).collect(facts::add);

@@ -72,9 +72,7 @@ final class FactorySoundFacts {
     }
 
     private Shown<String> output(Plan.PinUse pin) {
-        int dot = pin.id().indexOf('.');
-        Vehicle.Connector connector = model.job.vehicle().connectors().get(pin.id().substring(0, dot));
-        Vehicle.Cavity cavity = connector == null ? null : connector.cavities().get(pin.id().substring(dot + 1));
+        Vehicle.Cavity cavity = model.job.vehicle().cavity(pin);
         return cavity != null ? cavity.output()
                 : missing("connectors." + pin.id() + ".output", "output that comes out of this cavity", pin.at());
     }

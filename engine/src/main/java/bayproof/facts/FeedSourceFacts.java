@@ -76,9 +76,7 @@ final class FeedSourceFacts {
 
     /** The output of the vehicle sheet that a pin carries; null where nobody wrote one. */
     private Vehicle.Output outputOf(Plan.PinUse pin) {
-        int dot = pin.id().indexOf('.');
-        Vehicle.Connector connector = model.job.vehicle().connectors().get(pin.id().substring(0, dot));
-        Vehicle.Cavity cavity = connector == null ? null : connector.cavities().get(pin.id().substring(dot + 1));
+        Vehicle.Cavity cavity = model.job.vehicle().cavity(pin);
         return cavity == null ? null : model.job.vehicle().outputs().get(cavity.output().orElse(""));
     }
 

@@ -3,6 +3,7 @@ package bayproof.facts;
 import bayproof.graph.Link;
 import bayproof.graph.WiringGraph;
 import bayproof.read.Item;
+import bayproof.read.LineSignal;
 import bayproof.read.Plan;
 import bayproof.read.References;
 import bayproof.vocabulary.At;
@@ -10,17 +11,20 @@ import bayproof.vocabulary.Fact;
 import bayproof.vocabulary.FedInput;
 import bayproof.vocabulary.Need;
 import bayproof.vocabulary.Shown;
+import bayproof.vocabulary.SignalDevice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Consumer;
+import java.util.stream.IntStream;
 
-/** Facts about signal inputs of amplifiers and processors, and what feeds each of them. */
+/** Facts about signal terminals: what feeds an input, and whether a device has one that was forgotten. */
 final class InputFacts {
     private static final String LINE = "line level";
     private static final String SPEAKER = "speaker level";
+    private static final String SIGNAL = "signal-";
 
     /** What feeds one input. */
     private static final class Feeds {
@@ -62,7 +66,48 @@ final class InputFacts {
         }
         fed.forEach((terminal, feeds) -> facts.accept(feeds.fact(
                 model.job.itemOf(terminal).path() + terminal.substring(terminal.indexOf('.')))));
+        for (Item item : model.job.items().values()) {
+            LineSignal signal = LineSignal.of(item);
+            if (signal != null && !item.path().startsWith("supply.")) {
+                device(item, signal, facts);
+            }
+        }
     }
+
+    // terminals in use and free ones
+
+    /** An accessory that no signal enters or leaves is none; an interface or a processor always is one. */
+    private void device(Item item, LineSignal signal, Consumer<Fact> facts) {
+        TreeSet<Integer> joined = new TreeSet<>();
+        for (Link link : model.wiring.links()) {
+            joined.add(number(item, link.from()));
+            joined.add(number(item, link.to()));
+        }
+        joined.remove(0);
+        if (item instanceof Item.Accessory && joined.isEmpty() && !signal.terminals().isGiven()) {
+            return;
+        }
+        Shown<List<String>> open = signal.terminals().then(count -> {
+            List<String> loose = IntStream.rangeClosed(1, count).filter(one -> !joined.contains(one)).mapToObj(one -> SIGNAL + one).toList();
+            List<String> beyond = joined.stream().filter(one -> one > count).map(one -> SIGNAL + one).toList();
+            return loose.isEmpty() && !signal.free().isGiven() ? Shown.of(beyond) : signal.free().map(free -> {
+                List<String> wrong = new ArrayList<>(beyond);
+                loose.stream().filter(terminal -> !free.contains(terminal)).forEach(wrong::add);
+                free.stream().filter(terminal -> !loose.contains(terminal)).forEach(wrong::add);
+                return wrong;
+            });
+        });
+        facts.accept(new SignalDevice(item.path(), item.at(), open.map(List::isEmpty),
+                open.map(wrong -> wrong.isEmpty() ? "each joined or free" : "neither joined nor free, or both: " + String.join(", ", wrong))));
+    }
+
+    /** The number of a signal terminal of this item; 0 for any other. */
+    private static int number(Item item, String terminal) {
+        String digits = terminal.startsWith(item.id() + "." + SIGNAL) ? terminal.substring(item.id().length() + 1 + SIGNAL.length()) : "";
+        return digits.matches("[1-9][0-9]?") ? Integer.parseInt(digits) : 0;
+    }
+
+    // what feeds an input
 
     private void run(Map<String, Feeds> fed, Link link, String terminal, String source) {
         if (isInput(terminal)) {

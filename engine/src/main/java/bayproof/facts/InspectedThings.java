@@ -86,7 +86,7 @@ final class InspectedThings {
             case "accessories" -> items(item -> Shown.of(item instanceof Item.Accessory));
             case "enclosures" -> items(item -> Shown.of(item instanceof Item.Enclosure));
             case "devices-where-wet" -> items(item -> item instanceof Item.Powered || item instanceof Item.Fuse || item instanceof Item.FuseBlock
-                    ? inZone(item, model.limit("wet-zones").words()) : Shown.of(false));
+                    || item instanceof Item.Joint ? inZone(item, model.limit("wet-zones").words()) : Shown.of(false));
             case "things-in-the-cabin" -> items(item -> item instanceof Item.Powered || item instanceof Item.Enclosure || item instanceof Item.Converter
                     ? inZone(item, Set.of("cabin-front", "cabin-rear", "dash")) : Shown.of(false));
             case "ground-points" -> items(item -> Shown.of(item instanceof Item.GroundPoint));
@@ -102,7 +102,7 @@ final class InspectedThings {
             case "fuse-holders" -> items(item -> Shown.of(item instanceof Item.Fuse || item instanceof Item.FuseBlock));
             case "left-ends" -> Kleene.or(plan.keptParts().map(parts -> !parts.isEmpty()), plan.found().map(found ->
                     found.values().stream().anyMatch(one -> Set.of("remove", "make-safe").contains(one.decision().orElse("remove")))));
-            case "high-voltage" -> any(model.job.vehicle().keepOuts().values(), one -> one.fitted().orElse(true) ? one.kind().map("high-voltage"::equals) : Shown.of(false));
+            case "high-voltage" -> any(model.job.vehicle().keepOuts().values(), one -> Kleene.and(one.isThere(), one.kind().map("high-voltage"::equals)));
             case "cabin-sound" -> Kleene.or(model.job.vehicle().cabinSound().cancelsNoise(), model.job.vehicle().cabinSound().addsEngineSound());
             case "pedestrian-sound" -> model.job.vehicle().cabinSound().pedestrianSound();
             default -> ofAKind(things);

@@ -101,7 +101,7 @@ final class KeepOutFacts {
 
     /** A thing that is fitted lies in at least one zone. */
     private static Shown<List<String>> zonesOf(Vehicle.KeepOut keepOut) {
-        return keepOut.zones().then(zones -> zones.isEmpty() ? Shown.missing(new Need(keepOut.path() + ".zones",
+        return keepOut.isThere().then(there -> keepOut.zones()).then(zones -> zones.isEmpty() ? Shown.missing(new Need(keepOut.path() + ".zones",
                 "the zones in which " + keepOut.id() + " lies, or fitted: false", keepOut.zones().atOr(keepOut.at()))) : keepOut.zones());
     }
 

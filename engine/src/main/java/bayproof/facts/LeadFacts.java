@@ -91,8 +91,24 @@ final class LeadFacts {
         return open.isEmpty() ? Shown.of(true) : Shown.missing(open);
     }
 
+    /** The holes on the whole line from a speaker on, however many runs it is made of. */
+    private Shown<List<String>> through(Run run, Item.Speaker speaker) {
+        String near = end(run.from()) == speaker ? run.from().orElse("") : run.to().orElse("");
+        Shown<List<String>> all = run.through();
+        for (Run next : model.wiring.line(run, near)) {
+            if (next != run) {
+                all = all.with(next.through(), (before, more) -> {
+                    List<String> both = new ArrayList<>(before);
+                    both.addAll(more);
+                    return both;
+                });
+            }
+        }
+        return all;
+    }
+
     private BoxEntry entry(Run run, Item.Speaker speaker) {
-        Shown<List<String>> edges = run.through().then(names -> {
+        Shown<List<String>> edges = through(run, speaker).then(names -> {
             Shown<List<String>> known = Shown.of(List.of());
             for (String name : names) {
                 Vehicle.PassThrough hole = model.job.passThroughs().get(name);

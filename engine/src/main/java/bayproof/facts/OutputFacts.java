@@ -22,6 +22,7 @@ import bayproof.vocabulary.SpeakerCable;
 import bayproof.vocabulary.Window;
 import bayproof.vocabulary.Windows;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -148,11 +149,11 @@ final class OutputFacts {
         }
         Shown<Double> siemens = Shown.of(0.0);
         for (Run run : direct) {
-            siemens = siemens.with(loopOhms(run), (sum, ohms) -> sum + 1 / ohms);
+            siemens = siemens.with(loopOhms(run, output.wiring().id()), (sum, ohms) -> sum + 1 / ohms);
         }
         Shown<Double> wire = siemens.map(sum -> 1 / sum);
-        for (Run run : onward(output)) {
-            wire = wire.with(loopOhms(run), Double::sum);
+        for (Shown<Double> ohms : onward(output)) {
+            wire = wire.with(ohms, Double::sum);
         }
         return wire;
     }
@@ -161,17 +162,41 @@ final class OutputFacts {
         return model.wiring.at(output.wiring().id()).stream().filter(link -> link.kind() == Link.Kind.RUN).map(Link::run).toList();
     }
 
-    /** Runs from one speaker of the output to another one. */
-    private List<Run> onward(Output output) {
-        List<Run> runs = new ArrayList<>();
+    /** Resistance of each line of runs from one speaker of the output to another one. */
+    private List<Shown<Double>> onward(Output output) {
+        List<Shown<Double>> lines = new ArrayList<>();
         for (Run run : model.job.runs().values()) {
-            Item from = model.job.itemOf(run.from().orElse(""));
-            Item to = model.job.itemOf(run.to().orElse(""));
-            if (from != null && to != null && from != to && output.speakers().contains(from.id()) && output.speakers().contains(to.id())) {
-                runs.add(run);
+            for (String near : List.of(run.from().orElse(""), run.to().orElse(""))) {
+                Item from = model.job.itemOf(near);
+                String far = from == null ? "" : model.wiring.farEnd(run, near);
+                Item to = model.job.itemOf(far);
+                // Each line is met from both of its ends.
+                if (from != null && to != null && from != to && near.compareTo(far) < 0 && output.speakers().contains(from.id())
+                        && output.speakers().contains(to.id())) {
+                    lines.add(loopOhms(run, near));
+                }
             }
         }
-        return runs;
+        return lines;
+    }
+
+    /** Both conductors of a run and of what goes on from it through joints, the longest way where it branches. */
+    private Shown<Double> loopOhms(Run run, String near) {
+        return loopOhms(model.wiring.of(run), near, new HashSet<>());
+    }
+
+    private Shown<Double> loopOhms(Link link, String near, Set<Link> before) {
+        String far = link.other(near);
+        Shown<Double> onward = Shown.of(0.0);
+        if (before.add(link) && model.job.itemOf(far) instanceof Item.Joint joint) {
+            for (Link next : model.wiring.at(far)) {
+                if (next.kind() == Link.Kind.RUN && !before.contains(next)) {
+                    onward = onward.with(loopOhms(next, far, before), Math::max);
+                }
+            }
+            onward = onward.with(joint.ohms(), (ohms, each) -> ohms + 2 * each);
+        }
+        return loopOhms(link.run()).with(onward, Double::sum);
     }
 
     private Shown<Double> loopOhms(Run run) {

@@ -3,10 +3,12 @@ package bayproof.facts;
 import bayproof.demand.Limit;
 import bayproof.read.Item;
 import bayproof.read.Plan;
+import bayproof.read.SleepTest;
 import bayproof.read.Upkeep;
 import bayproof.read.Vehicle;
 import bayproof.solve.Sums;
 import bayproof.units.Dimension;
+import bayproof.vocabulary.ChargedSleeper;
 import bayproof.vocabulary.Fact;
 import bayproof.vocabulary.Kleene;
 import bayproof.vocabulary.Need;
@@ -48,12 +50,24 @@ final class ParkedFacts {
             facts.accept(new ParkedBattery("supply.sources", model.job.planAt(), true, missing, missing.map(x -> true), missing,
                     model.job.plan().parkedSeconds()));
         }
+        boolean chargedParked = !model.job.itemsOf(Item.TractionConverter.class).isEmpty();
         resting.forEach((item, upkeep) -> {
+            if (chargedParked) {
+                facts.accept(sleeper(item, upkeep));
+            }
             if (item instanceof Item.Powered) {
                 Shown<Boolean> quiet = upkeep.pollsBus().map("no"::equals);
                 facts.accept(new ParkedItem(item.path(), item.at(), upkeep.pollsBus(), Kleene.or(quiet, sleepTest())));
             }
         });
+    }
+
+    private ChargedSleeper sleeper(Item item, Upkeep upkeep) {
+        SleepTest test = model.job.plan().sleep();
+        // Nothing said of the charge is a test that shows nothing of it.
+        boolean read = test.charging().orElse("no").equals("yes") && test.third().amperes().isGiven();
+        return new ChargedSleeper(item.path(), item.at(), upkeep.sleepsBy().map("supply-volts"::equals), Shown.of(!read), upkeep.sleepBelowVolts(),
+                model.job.vehicle().supply().parkedChargeVolts());
     }
 
     private ParkedBattery battery(Item.Battery battery) {

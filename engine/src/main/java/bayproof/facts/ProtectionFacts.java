@@ -250,18 +250,29 @@ final class ProtectionFacts {
         return guard.id() + " " + Model.print(rating, Dimension.CURRENT) + " / ampacity " + Model.print(ampacity, Dimension.CURRENT);
     }
 
-    /** The fuse that guards a run: the smallest before it, or the one straight behind it. */
+    /**
+     * The fuse that guards a run: the smallest before it, or the one straight behind it. Behind a step down in size the fuse at the step
+     * counts as well: how far from the step it may lie is a rule of its own.
+     */
     private Link guard(Link link, String near) {
+        List<Link> back = feeds.back(near);
         Link smallest = null;
-        for (Link before : feeds.back(near)) {
-            if (before.kind() == Link.Kind.FUSE && (smallest == null
-                    || before.ratingAmperes().orElse(0.0) < smallest.ratingAmperes().orElse(0.0))) {
-                smallest = before;
-            }
+        for (Link before : back) {
+            smallest = before.kind() == Link.Kind.FUSE ? smaller(smallest, before) : smallest;
         }
-        if (smallest != null) {
-            return smallest;
-        }
+        return smallest == null || isBehindStep(link.run(), back) ? smaller(smallest, straightBehind(link, near)) : smallest;
+    }
+
+    /** Whether some run before it is known to be thicker. */
+    private boolean isBehindStep(Run run, List<Link> back) {
+        return back.stream().anyMatch(before -> before.kind() == Link.Kind.RUN && isThinner(run, before.run()).orElse(false));
+    }
+
+    private static Link smaller(Link one, Link other) {
+        return one == null || other != null && other.ratingAmperes().orElse(0.0) < one.ratingAmperes().orElse(0.0) ? other : one;
+    }
+
+    private Link straightBehind(Link link, String near) {
         Link at = link;
         String from = near;
         Set<Link> seen = new HashSet<>();
@@ -317,10 +328,14 @@ final class ProtectionFacts {
     private Shown<Boolean> smaller(Run run, List<Link> back) {
         for (Link before : back) {
             if (before.kind() == Link.Kind.RUN) {
-                return run.size().with(before.run().size(), (mine, theirs) ->
-                        model.conductors().areaSquareMetres(mine) < model.conductors().areaSquareMetres(theirs) * (1 - 1e-9));
+                return isThinner(run, before.run());
             }
         }
         return Shown.of(true);
+    }
+
+    private Shown<Boolean> isThinner(Run run, Run than) {
+        return run.size().with(than.size(), (mine, theirs) ->
+                model.conductors().areaSquareMetres(mine) < model.conductors().areaSquareMetres(theirs) * (1 - 1e-9));
     }
 }

@@ -80,15 +80,10 @@ final class SignalFacts {
                 || model.job.itemOf(terminal) instanceof Item.Processor && terminal.contains(".out-");
     }
 
-    private static LineSignal signal(Item item) {
-        return item instanceof Item.Interface module ? module.signal() : item instanceof Item.Processor processor ? processor.signal()
-                : item instanceof Item.Accessory accessory ? accessory.signal() : null;
-    }
-
     /** The most an input takes; null where the terminal belongs to nothing that a signal enters. */
     private Shown<Double> mostInputVolts(String terminal) {
         Item item = model.job.itemOf(terminal);
-        LineSignal line = signal(item);
+        LineSignal line = LineSignal.of(item);
         return item instanceof Item.Amplifier amplifier ? amplifier.input().mostInputVolts() : line == null ? null : line.mostInputVolts();
     }
 
@@ -99,7 +94,7 @@ final class SignalFacts {
         if (asked.isGiven()) {
             return asked;
         }
-        LineSignal line = signal(model.job.itemOf(source));
+        LineSignal line = LineSignal.of(model.job.itemOf(source));
         return line == null ? Shown.missing(new Need(run.path() + ".from", "the source of the signal in " + run.id(), run.at())) : line.outputVolts();
     }
 
@@ -156,8 +151,8 @@ final class SignalFacts {
     private Comparator<Run> louder() {
         return Comparator.<Run>comparingDouble(run -> presentVolts(run).orElse(Double.MAX_VALUE))
                 .thenComparingDouble(run -> -(mostInputVolts(input(run)) == null ? 0 : mostInputVolts(input(run)).orElse(0.0)))
-                .thenComparingDouble(run -> signal(model.job.itemOf(source(run))) == null ? Double.MAX_VALUE
-                        : -signal(model.job.itemOf(source(run))).outputVolts().orElse(0.0));
+                .thenComparingDouble(run -> LineSignal.of(model.job.itemOf(source(run))) == null ? Double.MAX_VALUE
+                        : -LineSignal.of(model.job.itemOf(source(run))).outputVolts().orElse(0.0));
     }
 
     /** The way of a signal to an output, back through each device to the first one that no run of the job feeds. */
@@ -176,7 +171,7 @@ final class SignalFacts {
             run = into;
             leaves = presentVolts(run);
             Item device = model.job.itemOf(source(run));
-            LineSignal line = signal(device);
+            LineSignal line = LineSignal.of(device);
             if (line == null || !passed.add(device.id())) {
                 break;
             }

@@ -1,6 +1,5 @@
 package bayproof.facts;
 
-import bayproof.graph.Link;
 import bayproof.read.CoilNet;
 import bayproof.read.Item;
 import bayproof.read.Plan;
@@ -46,6 +45,7 @@ final class SpeakerFacts {
         new ChannelMapFacts(model, inUse, signals).collect(facts);
         new SpeakerReturnFacts(model, inUse).collect(facts);
         new InputFacts(model).collect(facts);
+        new NetFacts(model).collect(facts);
         Set<String> wired = new LinkedHashSet<>();
         for (Item.Speaker speaker : model.job.itemsOf(Item.Speaker.class)) {
             facts.accept(new BoxedSpeaker(speaker.path(), speaker.at(), speaker.data().plays(), speaker.data().plays().map("subwoofer"::equals), enclosed(speaker)));
@@ -149,10 +149,7 @@ final class SpeakerFacts {
         if (text == null) {
             return Shown.of(true);
         }
-        Set<String> reached = new LinkedHashSet<>();
-        for (Link link : model.wiring.at(wiring.id())) {
-            reached.add(link.other(wiring.id()));
-        }
+        Set<String> reached = model.wiring.farEnds(wiring.id());
         model.job.plan().pins().values().stream().filter(pin -> wiring.id().equals(outputOf(pin) + References.OUTPUT))
                 .forEach(pin -> reached.add(pin.connectedTo().orElse("")));
         Set<String> speakers = new LinkedHashSet<>();
@@ -168,9 +165,7 @@ final class SpeakerFacts {
 
     /** The output that a cavity of a factory connector carries; empty for none. */
     private String outputOf(Plan.PinUse pin) {
-        String[] names = pin.id().split("\\.", 2);
-        Vehicle.Connector connector = model.job.vehicle().connectors().get(names[0]);
-        Vehicle.Cavity cavity = connector == null || names.length < 2 ? null : connector.cavities().get(names[1]);
+        Vehicle.Cavity cavity = model.job.vehicle().cavity(pin);
         return cavity == null ? "" : cavity.output().orElse("");
     }
 

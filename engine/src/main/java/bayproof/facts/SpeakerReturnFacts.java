@@ -59,7 +59,7 @@ final class SpeakerReturnFacts {
         for (String terminal : reached(output.wiring().id())) {
             if (WiringGraph.isOpen(terminal)) {
                 open.add(terminal);
-            } else if (!terminal.equals(output.wiring().id()) && !drivenOnly(terminal)) {
+            } else if (!terminal.equals(output.wiring().id()) && !leadsOn(terminal)) {
                 met.add(terminal);
             }
         }
@@ -68,9 +68,10 @@ final class SpeakerReturnFacts {
         return new SpeakerReturns(output.wiring().path(), output.wiring().at(), apart, Shown.of(met.isEmpty() ? "meets no other" : "meets " + String.join(", ", met)));
     }
 
-    private boolean drivenOnly(String terminal) {
+    /** What only takes what an output gives, or joins conductor to conductor. */
+    private boolean leadsOn(String terminal) {
         Item item = model.job.itemOf(terminal);
-        return item instanceof Item.Speaker || item instanceof Item.PassiveNetwork;
+        return item instanceof Item.Speaker || item instanceof Item.PassiveNetwork || item instanceof Item.Joint;
     }
 
     /** Terminals that the cables of an output join to it, on from speaker to speaker and no farther. */
@@ -81,7 +82,7 @@ final class SpeakerReturnFacts {
             String here = left.poll();
             for (Link link : model.wiring.at(here)) {
                 String next = link.other(here);
-                if (link.kind() == Link.Kind.RUN && reached.add(next) && drivenOnly(next)) {
+                if (link.kind() == Link.Kind.RUN && reached.add(next) && leadsOn(next)) {
                     left.add(next);
                 }
             }

@@ -113,6 +113,12 @@ final class SupplyNetwork {
         }
     }
 
+    /** Resistance of the joint at one end of a run; a joint of known resistance from wire to wire is shared by both of them. */
+    private double endOhms(Run run, Shown<String> terminal) {
+        return model.job.itemOf(terminal.orElse("")) instanceof Item.Joint joint && joint.ohms().isGiven() ? corner.given(joint.ohms()) / 2
+                : corner.window("joint-resistance", run.path());
+    }
+
     /** Resistance of a run with the joint at each of its ends. */
     private double runOhms(Run run) {
         String size = corner.givenOrNull(run.size());
@@ -124,7 +130,7 @@ final class SupplyNetwork {
             metal = corner.window("conductor-metal", run.path() + ".metal");
         }
         double warming = corner.window("conductor-warming", run.path());
-        double joints = corner.window("joint-resistance", run.path()) * 2;
+        double joints = endOhms(run, run.from()) + endOhms(run, run.to());
         if (size == null || !corner.isWhole()) {
             return Double.NaN;
         }

@@ -138,9 +138,7 @@ final class TurnOnFacts {
 
     /** The output of the vehicle sheet that a pin carries. */
     private Shown<String> outputOf(Plan.PinUse pin) {
-        int dot = pin.id().indexOf('.');
-        Vehicle.Connector connector = model.job.vehicle().connectors().get(pin.id().substring(0, dot));
-        Vehicle.Cavity cavity = connector == null ? null : connector.cavities().get(pin.id().substring(dot + 1));
+        Vehicle.Cavity cavity = model.job.vehicle().cavity(pin);
         return cavity != null ? cavity.output()
                 : Shown.missing(new Need("connectors." + pin.id().replace(".", ".cavities.") + ".output", "output that comes out of this cavity", pin.at()));
     }

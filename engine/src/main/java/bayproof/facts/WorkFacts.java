@@ -13,7 +13,6 @@ import bayproof.vocabulary.PowerStep;
 import bayproof.vocabulary.PowerWork;
 import bayproof.vocabulary.RestraintStep;
 import bayproof.vocabulary.Shown;
-import bayproof.vocabulary.ToolUse;
 import bayproof.vocabulary.TrimStep;
 import bayproof.vocabulary.WorkPlan;
 import java.util.ArrayList;
@@ -23,7 +22,7 @@ import java.util.TreeSet;
 import java.util.function.Consumer;
 import java.util.function.Function;
 
-/** Facts about the steps of the work: their order, what must be on hand and with which tools they are done. */
+/** Facts about the steps of the work: their order and what must be on hand. */
 final class WorkFacts {
     /** Subject of everything that no step was written for. */
     private static final String STEPS = "steps";
@@ -69,7 +68,6 @@ final class WorkFacts {
             if (mayBe(step, List.of(TRIM))) {
                 facts.accept(new TrimStep(step.path(), step.at(), is(step, List.of(TRIM)), someBefore(TEST, step)));
             }
-            facts.accept(tools(step));
         }
         unwritten(facts);
         parts(facts);
@@ -84,7 +82,6 @@ final class WorkFacts {
         facts.accept(new PowerStep(STEPS, nowhere, yes, open, open.map(x -> "")));
         facts.accept(new TrimStep(STEPS, nowhere, yes, open));
         facts.accept(new NeededPart(STEPS, nowhere, yes, open));
-        facts.accept(new ToolUse(STEPS, nowhere, open, open.map(x -> "")));
     }
 
     /** Steps that a job with such runs, grounds and pins must have, and that nobody wrote. */
@@ -170,7 +167,7 @@ final class WorkFacts {
                 last.map(yes -> yes ? "" : "not before it: " + String.join(", ", new TreeSet<>(early))));
     }
 
-    // parts and tools
+    // parts
 
     private void parts(Consumer<Fact> facts) {
         List<Plan.Step> teardowns = steps.stream().filter(step -> mayBe(step, List.of(TEARDOWN))).toList();
@@ -197,12 +194,6 @@ final class WorkFacts {
         Shown<Boolean> fitted = any(steps, step -> Kleene.and(step.needs().map(needs -> needs.contains(item.id())),
                 any(teardowns, teardown -> teardown == step ? Shown.of(false) : order.before(teardown, step))));
         return fitted.then(yes -> yes ? early : noStep("the step that fits " + item.id() + ", with the item among its needs"));
-    }
-
-    private ToolUse tools(Plan.Step step) {
-        Shown<List<String>> lacking = step.tools().then(tools -> tools.isEmpty() ? Shown.of(List.of())
-                : model.job.plan().shopTools().map(shop -> tools.stream().filter(tool -> !shop.contains(tool)).sorted().toList()));
-        return new ToolUse(step.path(), step.at(), lacking.map(List::isEmpty), lacking.map(tools -> String.join(", ", tools)));
     }
 
     // three-valued questions about steps

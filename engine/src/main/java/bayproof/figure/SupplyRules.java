@@ -16,6 +16,7 @@ import bayproof.units.Dimension;
 import bayproof.vocabulary.BatteryLink;
 import bayproof.vocabulary.BodyStrap;
 import bayproof.vocabulary.ChargeSource;
+import bayproof.vocabulary.ChargedSleeper;
 import bayproof.vocabulary.FeedOutput;
 import bayproof.vocabulary.FittedBattery;
 import bayproof.vocabulary.LoadedRun;
@@ -134,6 +135,9 @@ final class SupplyRules {
                 new RuleFigure("battery-fully-charged", List.of(quantity("volts", Dimension.VOLTAGE, "least charging volts that reach the battery"),
                         quantity("least", Dimension.VOLTAGE, "least charging volts for a full charge")), "volts=13.8 V least=14.2 V", given -> Asked.of(
                         battery(ZERO, given.shown("volts"), ZERO, given.shown("least")))),
+                new RuleFigure("wakes-not-on-parked-charge", List.of(quantity("sleeps-below", Dimension.VOLTAGE, "supply volts below which it falls asleep"),
+                        quantity("charge", Dimension.VOLTAGE, "highest volts that the parked vehicle charges with")), "sleeps-below=13.2 V charge=13.8 V", given -> Asked.of(
+                        new ChargedSleeper(SUBJECT, AT, YES, YES, given.shown("sleeps-below"), given.shown("charge")))),
                 new RuleFigure("parked-days", List.of(quantity("capacity", Dimension.CHARGE, "capacity of the battery"), quantities("standby", Dimension.CURRENT,
                         "standby currents of the vehicle and of each item"), quantity("wished", Dimension.TIME, "time that the vehicle is to stand parked")),
                         "capacity=70 Ah standby=20 mA, 3 mA wished=21 d", given -> new Asked(new ParkedBattery(SUBJECT, AT, true, ZERO, YES,

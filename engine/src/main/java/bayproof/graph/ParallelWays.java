@@ -68,6 +68,6 @@ public final class ParallelWays {
     private boolean isPassive(String terminal) {
         Item item = job.itemOf(terminal);
         return item == null || item instanceof Item.Fuse || item instanceof Item.FuseBlock || item instanceof Item.GroundPoint
-                || item instanceof Item.Relay;
+                || item instanceof Item.Relay || item instanceof Item.Joint;
     }
 }

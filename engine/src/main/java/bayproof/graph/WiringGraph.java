@@ -3,8 +3,13 @@ package bayproof.graph;
 import bayproof.read.Item;
 import bayproof.read.Job;
 import bayproof.read.Run;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.Deque;
 import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -127,6 +132,56 @@ public final class WiringGraph {
         return role == Role.UNKNOWN ? role(run.to().orElse("")) : role;
     }
 
+    /** Whether a terminal is a joint: what a conductor is for goes through it. */
+    public boolean isJoint(String terminal) {
+        return job.itemOf(terminal) instanceof Item.Joint;
+    }
+
+    /** The runs of one line from a terminal on, in order: where two runs alone meet in a joint, the line goes on. */
+    public List<Run> line(Run first, String from) {
+        List<Run> line = new ArrayList<>();
+        String at = from;
+        for (Link link = of(first); link != null && !line.contains(link.run());) {
+            Link here = link;
+            line.add(here.run());
+            at = here.other(at);
+            List<Link> onward = isJoint(at) ? at(at).stream().filter(next -> next != here).toList() : List.of();
+            link = onward.size() == 1 ? onward.get(0) : null;
+        }
+        return line;
+    }
+
+    /** The end of a line of runs that begins at a terminal. */
+    public String farEnd(Run first, String from) {
+        String at = from;
+        for (Run run : line(first, from)) {
+            at = of(run).other(at);
+        }
+        return at;
+    }
+
+    /** The far ends of what hangs on a terminal, the other sides of joints among them. */
+    public Set<String> farEnds(String terminal) {
+        Set<String> ends = new LinkedHashSet<>();
+        Set<String> seen = new HashSet<>(Set.of(terminal));
+        Deque<String> open = new ArrayDeque<>(seen);
+        while (!open.isEmpty()) {
+            String at = open.remove();
+            for (Link link : at(at)) {
+                String next = link.other(at);
+                if (seen.add(next)) {
+                    (isJoint(next) ? open : ends).add(next);
+                }
+            }
+        }
+        return ends;
+    }
+
+    /** What the conductors beyond a joint are for; of several the one that {@link Role} names first. */
+    private Role throughJoint(String joint) {
+        return farEnds(joint).stream().map(this::role).min(Comparator.naturalOrder()).orElse(Role.UNKNOWN);
+    }
+
     private Role role(String terminal) {
         if (terminal.equals(BODY)) {
             return Role.RETURN;
@@ -134,6 +189,9 @@ public final class WiringGraph {
         Item item = job.itemOf(terminal);
         if (item == null) {
             return Role.UNKNOWN;
+        }
+        if (item instanceof Item.Joint) {
+            return throughJoint(terminal);
         }
         String name = terminal.substring(terminal.indexOf('.') + 1);
         if (item instanceof Item.Fuse || item instanceof Item.FuseBlock) {

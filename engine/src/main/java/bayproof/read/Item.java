@@ -14,7 +14,7 @@ import java.util.TreeMap;
  * Its kind decides which terminals it has and which facts are asked for.
  */
 public sealed interface Item permits Item.Battery, Item.Charger, Item.Fuse, Item.FuseBlock, Item.Powered, Item.Speaker,
-        Item.GroundPoint, Item.GroundBar, Item.Harness, Item.Converter, Item.Enclosure, Item.PassiveNetwork, Item.Relay,
+        Item.GroundPoint, Item.GroundBar, Item.Joint, Item.Harness, Item.Converter, Item.Enclosure, Item.PassiveNetwork, Item.Relay,
         Item.LoadResistor {
     String id();
 
@@ -47,7 +47,7 @@ public sealed interface Item permits Item.Battery, Item.Charger, Item.Fuse, Item
     Map<String, Class<? extends Item>> KINDS = kinds(
             "battery", Battery.class, "alternator", Alternator.class, "traction-converter", TractionConverter.class, "fuse", Fuse.class, "fuse-block", FuseBlock.class,
             "amplifier", Amplifier.class, "interface", Interface.class, "speaker", Speaker.class,
-            "ground-point", GroundPoint.class, "ground-bar", GroundBar.class, "accessory", Accessory.class, "harness", Harness.class,
+            "ground-point", GroundPoint.class, "ground-bar", GroundBar.class, "joint", Joint.class, "accessory", Accessory.class, "harness", Harness.class,
             "processor", Processor.class, "converter", Converter.class, "enclosure", Enclosure.class, "passive-network", PassiveNetwork.class,
             "relay", Relay.class, "load-resistor", LoadResistor.class);
 
@@ -287,6 +287,18 @@ public sealed interface Item permits Item.Battery, Item.Charger, Item.Fuse, Item
         @Override
         public List<String> terminals() {
             return List.of("bar");
+        }
+    }
+
+    /** A place where conductors are joined in line or branch: a splice, or the two halves of a plug connector. */
+    record Joint(String id, String path, At at,
+                 @Field(key = "place", says = "where the joint lies") Shown<String> place,
+                 @Field(key = "resistance", says = "resistance from wire to wire through the joint, its crimps included", in = Dimension.RESISTANCE,
+                        zero = true) Shown<Double> ohms,
+                 @Inline Studs studs) implements Item {
+        @Override
+        public List<String> terminals() {
+            return List.of("joint");
         }
     }
 

@@ -123,7 +123,7 @@ public final class References {
         }
     }
 
-    /** Things go by the names of the plan; an end of a run has a dot before it. */
+    /** Things go by the names of the plan, keep-outs by those of the vehicle sheet; an end of a run has a dot before it. */
     private void inspected(Shown<List<String>> things, At at) {
         for (String thing : things.orElse(List.of())) {
             String run = thing.endsWith(".from") || thing.endsWith(".to") ? thing.substring(0, thing.indexOf('.')) : thing;
@@ -143,6 +143,7 @@ public final class References {
         known.addAll(job.plan().found().orElse(Map.of()).keySet());
         known.addAll(job.plan().keptParts().orElse(Map.of()).keySet());
         known.addAll(job.plan().buses().orElse(Map.of()).keySet());
+        known.addAll(job.vehicle().keepOuts().keySet());
         return known;
     }
 
@@ -161,6 +162,8 @@ public final class References {
     private void run(Run run) {
         terminal(run.from(), run.at());
         terminal(run.to(), run.at());
+        joined(run.from(), run.to(), run.at());
+        joined(run.to(), run.from(), run.at());
         if (job.vehicleNamed()) {
             names(run.along(), run.at(), "a route of the vehicle sheet", job.vehicle().routes().keySet());
             names(run.through(), run.at(), "a pass-through of the vehicle sheet", job.passThroughs().keySet());
@@ -168,6 +171,17 @@ public final class References {
         near(run.near(), run.at());
         if (run.insulation().isGiven()) {
             insulation(run);
+        }
+    }
+
+    /** What a signal cable brings is read off the plugs at its two ends: a joint in it would hide one of them. */
+    private void joined(Shown<String> end, Shown<String> other, At at) {
+        String name = other.orElse("");
+        Item item = job.itemOf(name);
+        if (job.itemOf(end.orElse("")) instanceof Item.Joint && item != null
+                && (name.contains(".signal-") || item instanceof Item.Processor && name.contains(".out-"))) {
+            problems.add(end.atOr(at), "a signal cable from " + name + " ends at the joint " + end.orElse("") + ".",
+                    "Write it as one run from plug to plug; joints are for power and speaker conductors.");
         }
     }
 

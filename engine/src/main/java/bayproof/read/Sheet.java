@@ -189,7 +189,7 @@ public record Sheet(String kind, MapTree tree, List<Entry> entries) {
     private static Vehicle withoutLinks(Vehicle of) {
         Vehicle.Supply supply = of.supply();
         return new Vehicle(of.title(), of.variant(), of.tag(), of.seenOn(), of.payloadLeftKilograms(), of.cabinSound(), new Vehicle.Supply(supply.path(), supply.at(), supply.ownLoadAmperes(), Map.of(), supply.standbyLimitAmperes(),
-                supply.sleepSeconds(), supply.standbyBeforeAmperes(), supply.groundSide(), supply.startDipVolts(), supply.startStop(), supply.batterySensor(), supply.lowestCelsius()), of.radio(),
+                supply.sleepSeconds(), supply.standbyBeforeAmperes(), supply.groundSide(), supply.startDipVolts(), supply.startStop(), supply.parkedChargeVolts(), supply.batterySensor(), supply.lowestCelsius()), of.radio(),
                 of.connectors(), of.zones(), of.places(), of.routes(), of.keepOuts(), of.spaces(), of.networks(), of.outputs(), of.restraints());
     }
 }

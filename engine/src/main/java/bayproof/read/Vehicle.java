@@ -2,7 +2,9 @@ package bayproof.read;
 
 import bayproof.units.Dimension;
 import bayproof.vocabulary.At;
+import bayproof.vocabulary.Need;
 import bayproof.vocabulary.Shown;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 
@@ -27,12 +29,29 @@ public record Vehicle(@Field(key = "title", says = "what vehicle this is") Shown
                       @Field(key = "outputs", says = "feeds and signals the factory system gives") Map<String, Output> outputs,
                       @Field(key = "restraints", says = "the restraint system") Restraints restraints) {
 
+    /** The cavity that a pin of the plan names as {@code connector.cavity}; null where the sheet has none of that name. */
+    public Cavity cavity(Plan.PinUse pin) {
+        int dot = pin.id().indexOf('.');
+        Connector connector = dot < 0 ? null : connectors.get(pin.id().substring(0, dot));
+        return connector == null ? null : connector.cavities().get(pin.id().substring(dot + 1));
+    }
+
     /** What cables and boxes stay away from. */
     public record KeepOut(String id, String path, At at,
                           @Field(key = "kind", says = "what it is", words = {"fuel", "brake", "exhaust", "moving", "restraint-path",
                               "high-voltage", "coolant"}) Shown<String> kind,
                           @Field(key = "zones", says = "zones it lies in") Shown<List<String>> zones,
                           @Field(key = "fitted", says = "false where the vehicle has nothing of this kind") Shown<Boolean> fitted) {
+
+        /** Whether the vehicle has it: what lies in zones is there. Where neither is written, either of them answers. */
+        public Shown<Boolean> isThere() {
+            if (fitted.isGiven() || zones.isGiven()) {
+                return fitted.isGiven() ? fitted : Shown.of(true);
+            }
+            List<Need> either = new ArrayList<>(zones.needs());
+            either.add(new Need(path + ".fitted", "whether the vehicle has it at all: false where it has nothing of this kind", at));
+            return Shown.missing(either);
+        }
     }
 
     /** A space for an enclosure, per position of what moves into it. */
@@ -101,6 +120,8 @@ public record Vehicle(@Field(key = "title", says = "what vehicle this is") Shown
                          Shown<Double> startDipVolts,
                          @Field(key = "start-stop", says = "whether the engine stops at lights; no-engine where this supply starts none",
                                 words = {"yes", "no", "no-engine"}) Shown<String> startStop,
+                         @Field(key = "parked-charge", says = "highest volts at the posts while the parked vehicle charges its own 12 V battery",
+                                in = Dimension.VOLTAGE) Shown<Double> parkedChargeVolts,
                          @Field(key = "battery-sensor", says = "where a current sensor sits", words = {"none", "negative-post", "positive-post"})
                          Shown<String> batterySensor,
                          @Field(key = "lowest-celsius", says = "lowest temperature the vehicle is charged in", in = Dimension.TEMPERATURE)

@@ -126,6 +126,14 @@ class JobReaderTest {
     }
 
     @Test
+    void aSignalCableEndsAtNoJoint() {
+        String job = "bayproof: 1\nitems:\n  amp: { kind: amplifier, channels: 4 }\n  plug: { kind: joint, resistance: 0 ohm }\nruns:\n"
+                + "  lead: { from: plug.joint, to: amp.END }\n";
+        assertEquals(List.of(), problems(job.replace("END", "supply")));
+        assertProblem(job.replace("END", "signal-1"), "plan.yaml:6:17", "ends at the joint plug.joint", "one run from plug to plug");
+    }
+
+    @Test
     void aFileOfAnotherKindOrNotThereIsRefused() {
         Written.file(folder, "vehicle.yaml", "bayproof: 1\nkind: parts\n");
         assertProblem(PLAN.replace(", LEAD", "") + "vehicle: vehicle.yaml\n", "vehicle.yaml:2:7", "of kind \"parts\"", "used as vehicle");
