@@ -1,5 +1,6 @@
 package bayproof.audit;
 
+import bayproof.judge.FormerRules;
 import bayproof.signoff.CanonicalJson;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -11,6 +12,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /**
  * What an audit says otherwise than one that was saved, and why.
@@ -65,7 +67,7 @@ public record Against(String ruleBase, List<Difference> differences, int compare
         if (head == null || !"jobs".equals(head.get("of"))) {
             throw new IOException("it is not what handover --jobs FOLDER --as json printed");
         }
-        Set<Object> rulesThen = Set.copyOf((List<?>) file.get("rules"));
+        Set<Object> rulesThen = ((List<?>) file.get("rules")).stream().map(rule -> FormerRules.built().current((String) rule)).collect(Collectors.toSet());
         Map<?, ?> figuresThen = (Map<?, ?>) file.get("limits");
         Map<String, Map<?, ?>> then = new TreeMap<>();
         for (Object one : (List<?>) file.get("jobs")) {
@@ -119,7 +121,7 @@ public record Against(String ruleBase, List<Difference> differences, int compare
 
         private boolean waivedThen(String key) {
             return then.get("accepted") instanceof List<?> accepted && accepted.stream().map(one -> (Map<?, ?>) one)
-                    .anyMatch(one -> key.equals(one.get("rule") + " " + one.get("subject")));
+                    .anyMatch(one -> key.equals(FormerRules.built().current((String) one.get("rule")) + " " + one.get("subject")));
         }
 
         private static String words(OpenCheck check) {
@@ -131,7 +133,8 @@ public record Against(String ruleBase, List<Difference> differences, int compare
             if (!rulesThen.contains(check.rule())) {
                 reasons.add("the rule is new");
             } else if (!rules.contains(check.rule())) {
-                reasons.add("the rule is gone");
+                FormerRules.Former former = FormerRules.built().of(check.rule());
+                reasons.add(former == null ? "the rule is gone" : former.says());
             }
             if (check.limit() != null && figures.containsKey(check.limit()) && figuresThen.get(check.limit()) instanceof String figure
                     && !figure.equals(figures.get(check.limit()))) {

@@ -1,5 +1,6 @@
 package bayproof.audit;
 
+import bayproof.judge.FormerRules;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
@@ -29,8 +30,9 @@ public record OpenCheck(String rule, String subject, String outcome, String weig
         return plain;
     }
 
+    /** A check as an audit kept it, its rule under the id that it has now. */
     static OpenCheck of(Map<?, ?> plain) {
-        return new OpenCheck((String) plain.get("rule"), (String) plain.get("subject"), (String) plain.get("outcome"), (String) plain.get("weight"),
+        return new OpenCheck(FormerRules.built().current((String) plain.get("rule")), (String) plain.get("subject"), (String) plain.get("outcome"), (String) plain.get("weight"),
                 (String) plain.get("measured"), (String) plain.get("limit"));
     }
 }

@@ -1,6 +1,7 @@
 package bayproof.command;
 
 import bayproof.demand.Limits;
+import bayproof.judge.FormerRules;
 import bayproof.judge.RuleBase;
 import bayproof.judge.RuleInfo;
 import bayproof.read.LimitsInForce;
@@ -67,12 +68,14 @@ final class Why {
     }
 
     private Paper rulePage() throws WrongUse, UnusableInput {
-        RuleInfo known = rules.get(rule);
+        RuleInfo known = rules.get(FormerRules.built().current(rule));
+        FormerRules.Former former = FormerRules.built().of(rule);
         if (known == null) {
-            throw new WrongUse("There is no rule \"" + rule + "\".",
+            throw new WrongUse(former == null ? "There is no rule \"" + rule + "\"." : former.says(),
                     Nearest.suggestion(rule, rules.keySet(), "bayproof why lists all of them."));
         }
-        return plan == null ? RulePages.card(known, limits()) : RuleOnPlan.of(known, evaluation(), plan);
+        Paper page = plan == null ? RulePages.card(known, limits()) : RuleOnPlan.of(known, evaluation(), plan);
+        return former == null ? page : new Paper().line(former.says()).blank().all(page);
     }
 
     private Paper limitPage(String limit) throws WrongUse, UnusableInput {

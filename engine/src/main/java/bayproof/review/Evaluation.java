@@ -3,9 +3,9 @@ package bayproof.review;
 import bayproof.demand.Gate;
 import bayproof.demand.Limits;
 import bayproof.facts.FactBook;
+import bayproof.judge.FormerRules;
 import bayproof.judge.Court;
 import bayproof.judge.Judgment;
-import bayproof.judge.RuleBase;
 import bayproof.judge.RuleTimes;
 import bayproof.judge.Verdict;
 import bayproof.read.Job;
@@ -70,7 +70,7 @@ public record Evaluation(JobFiles files, Job job, FactBook facts, Judgment judgm
      * @throws UnusableInput when its files cannot be used
      */
     public static Job bound(JobFiles files) throws UnusableInput {
-        return JobReader.bind(files, RuleBase::ids);
+        return JobReader.bind(files, FormerRules::everyId);
     }
 
     /** Evaluates a job by other limits than those in force. */

@@ -4,6 +4,7 @@ import bayproof.demand.Gate;
 import bayproof.demand.Outcome;
 import bayproof.demand.Weight;
 import bayproof.judge.Card;
+import bayproof.judge.FormerRules;
 import bayproof.judge.Judgment;
 import bayproof.judge.RuleBase;
 import bayproof.judge.RuleInfo;
@@ -61,7 +62,7 @@ public final class Waivers {
     }
 
     private static String key(Waiver waiver) {
-        return waiver.rule().orElse("") + " " + waiver.subject().orElse("");
+        return FormerRules.built().current(waiver.rule().orElse("")) + " " + waiver.subject().orElse("");
     }
 
     /** The gate by which what is not shown will be measured: there the waiver ends. Null where it names none. */
@@ -71,7 +72,7 @@ public final class Waivers {
 
     private WaiverClaim claim(Waiver waiver) {
         Verdict verdict = verdicts.get(key(waiver));
-        RuleInfo rule = RuleBase.built().rules().get(waiver.rule().orElse(""));
+        RuleInfo rule = RuleBase.built().rules().get(FormerRules.built().current(waiver.rule().orElse("")));
         boolean there = verdict != null || outside.containsKey(key(waiver));
         String whyNot = rule == null ? null : Card.of(rule).noWaiver();
         return new WaiverClaim(waiver.path(), waiver.at(), waiver.rule().with(waiver.subject(), (id, subject) -> there), names(waiver, rule),
@@ -82,7 +83,10 @@ public final class Waivers {
     }
 
     private static Shown<String> names(Waiver waiver, RuleInfo rule) {
-        return waiver.rule().with(waiver.subject(), (id, subject) -> rule == null ? "there is no rule " + id : "nothing judges " + subject + " by " + id);
+        return waiver.rule().with(waiver.subject(), (id, subject) -> {
+            FormerRules.Former former = FormerRules.built().of(id);
+            return rule != null ? "nothing judges " + subject + " by " + id : former != null ? former.says() : "there is no rule " + id;
+        });
     }
 
     /** What will be measured by a gate lasts until that gate, and needs no day. */

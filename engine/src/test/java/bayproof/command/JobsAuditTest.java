@@ -131,6 +131,17 @@ class JobsAuditTest {
         assertEquals(Reply.UNUSABLE, jobs("--against", kept.toString()).status());
     }
 
+    @Test
+    void whatWasKeptUnderAFormerIdIsReadAsTheRuleItIsNow() throws IOException {
+        Path limits = Files.writeString(folder.resolve("limits.yaml"),
+                "bayproof: 1\nkind: limits\nlimits:\n  fuse-distance-sheathed: { at-most: { stop: 25 cm }, reason: our own }\n");
+        String then = jobs("--as", "json", "--limits", limits.toString()).out();
+        assertTrue(then.contains("\"rule\":\"fuse-near-battery\"") || then.contains("\"rule\" : \"fuse-near-battery\""), then);
+        Path kept = Files.writeString(folder.resolve("saved.json"), then.replace("\"fuse-near-battery\"", "\"fuse-close-to-battery\""));
+        Reply reply = jobs("--against", kept.toString(), "--limits", limits.toString());
+        assertTrue(reply.out().contains("JUDGED DIFFERENTLY  none of 2 jobs"), reply.out());
+    }
+
     // what came back
 
     @Test

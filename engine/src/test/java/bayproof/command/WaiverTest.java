@@ -76,6 +76,18 @@ class WaiverTest {
         assertTrue(seen);
     }
 
+    /** Former ids stand in a list of the test resources. */
+    @Test
+    void aWaiverUnderAFormerIdGoesOnAndOneOfAWithdrawnRuleIsToldWhy() throws IOException {
+        String plan = job("rule: fuse-near-battery", "rule: fuse-close-to-battery");
+        Reply reply = on("2026-11-30", plan);
+        assertEquals(Reply.CLEAR, reply.status(), reply.out() + reply.err());
+        assertTrue(reply.out().contains(", 1 waived."), reply.out());
+        Path waivers = Path.of(plan).resolveSibling("waivers.yaml");
+        Files.writeString(waivers, Files.readString(waivers).replace("fuse-close-to-battery", "main-fuse-painted-red"));
+        assertTrue(on("2026-11-30", plan).out().replaceAll("\\s+", " ").contains("main-fuse-painted-red was withdrawn in rule base 3: a color tells nobody what a fuse guards"));
+    }
+
     @Test
     void theHandoverSaysWhatItGoesWith() throws IOException {
         String plan = job();

@@ -28,6 +28,17 @@ class WhyTest {
         return page.lines().map(line -> line.strip().split(" ")[0]).filter(RuleBase.built().rules()::containsKey).distinct().sorted().toList();
     }
 
+    /** Former ids stand in a list of the test resources. */
+    @Test
+    void aFormerIdLeadsToItsRuleOrToTheReasonWhyItIsGone() {
+        String page = Main.run("why", "fuse-close-to-battery").out();
+        assertTrue(page.startsWith("fuse-close-to-battery is called fuse-near-the-battery since rule base 2.\n\n"), page);
+        assertTrue(page.endsWith(Main.run("why", "fuse-near-battery").out()), page);
+        Reply gone = Main.run("why", "main-fuse-painted-red");
+        assertEquals(Reply.UNUSABLE, gone.status());
+        assertTrue(gone.err().replaceAll("\\s+", " ").contains("main-fuse-painted-red was withdrawn in rule base 3: a color tells nobody what a fuse guards."), gone.err());
+    }
+
     @Test
     void aTopicNarrowsTheListToItsRules() {
         List<String> expected = RuleBase.built().rules().values().stream().filter(rule -> rule.topic().equals("grounds")).map(rule -> rule.id()).sorted().toList();
