@@ -95,7 +95,7 @@ final class FactText {
         if (value instanceof Attestation proof) {
             return proof.who() + ", " + proof.when() + ", " + proof.evidence();
         }
-        return value instanceof Enum<?> word ? word.name().toLowerCase(Locale.ROOT) : String.valueOf(value);
+        return value instanceof Enum<?> word ? word.name().toLowerCase(Locale.ROOT).replace('_', '-') : String.valueOf(value);
     }
 
     private static String need(Need need) {
