@@ -7,11 +7,13 @@ import bayproof.read.Run;
 import bayproof.solve.Sums;
 import bayproof.units.Dimension;
 import bayproof.vocabulary.Fact;
+import bayproof.vocabulary.FeedBesideReturn;
 import bayproof.vocabulary.Kleene;
 import bayproof.vocabulary.MetalOfRun;
 import bayproof.vocabulary.Need;
 import bayproof.vocabulary.ReturnPath;
 import bayproof.vocabulary.Shown;
+import java.util.Collection;
 import java.util.List;
 import java.util.function.Consumer;
 
@@ -33,13 +35,18 @@ final class ConductorFacts {
         }
         for (Item item : model.job.items().values()) {
             if (item.hasTerminal("supply")) {
-                facts.accept(returnPath(item, feedOf(item.id() + ".supply", item), returnOf(item.id() + ".ground", item)));
+                pair(item, feedOf(item.id() + ".supply", item), returnOf(item.id() + ".ground", item), facts);
             } else if (item instanceof Item.Converter) {
-                facts.accept(returnPath(item, feedOf(item.id() + ".in", item), returnOf(item.id() + ".common", item)));
+                pair(item, feedOf(item.id() + ".in", item), returnOf(item.id() + ".common", item), facts);
             } else if (item instanceof Item.Battery && item.path().startsWith("items.") && !others(item).isEmpty()) {
                 facts.accept(returnPath(item, largestFrom(item), returnOf(item.id() + ".negative", item)));
             }
         }
+    }
+
+    private void pair(Item item, Shown<Run> feed, Shown<Run> back, Consumer<Fact> facts) {
+        facts.accept(returnPath(item, feed, back));
+        facts.accept(beside(item, feed, back));
     }
 
     // metal
@@ -55,6 +62,18 @@ final class ConductorFacts {
     }
 
     // return beside feed
+
+    /** One that stays in the zone of the item, such as a return to a ground point beside it, cannot part from the other on the way. */
+    private FeedBesideReturn beside(Item item, Shown<Run> feed, Shown<Run> back) {
+        Shown<Collection<String>> there = feed.then(model.body::holes);
+        Shown<Collection<String>> here = back.then(model.body::holes);
+        Shown<Boolean> same = there.with(here, (one, other) -> one.containsAll(other) || other.containsAll(one));
+        if (feed.isGiven() && back.isGiven() && (feed.orElse(null).along().isGiven() || back.orElse(null).along().isGiven())) {
+            same = Kleene.and(same, feed.orElse(null).along().with(back.orElse(null).along(), (one, other) -> one.containsAll(other) || other.containsAll(one)));
+        }
+        return new FeedBesideReturn(item.path(), item.at(), there.with(here, (one, other) -> !one.isEmpty() && !other.isEmpty()), same,
+                there.with(here, (one, other) -> "feed through " + String.join(", ", one) + "; return through " + String.join(", ", other)));
+    }
 
     private ReturnPath returnPath(Item item, Shown<Run> feed, Shown<Run> back) {
         Shown<Double> share = area(back).with(area(feed), Sums::share);

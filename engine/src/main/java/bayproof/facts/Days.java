@@ -13,6 +13,12 @@ final class Days {
     private Days() {
     }
 
+    /** Whether one time comes after another, as far as both of them say it: a day without a time is not after a time of the same day. */
+    static boolean isAfter(String one, String other) {
+        int length = Math.min(one.length(), other.length());
+        return one.substring(0, length).compareTo(other.substring(0, length)) > 0;
+    }
+
     /** The day that a text names; missing where it names none. */
     static Shown<LocalDate> day(Shown<String> text, String path, At at) {
         return text.then(written -> {

@@ -6,10 +6,12 @@ import bayproof.read.RoadTest;
 import bayproof.vocabulary.DrivenTest;
 import bayproof.vocabulary.Fact;
 import bayproof.vocabulary.FirstPower;
+import bayproof.vocabulary.OrderOfTimes;
 import bayproof.vocabulary.PostStep;
 import bayproof.vocabulary.RecordedDates;
 import bayproof.vocabulary.Shown;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -38,11 +40,25 @@ final class DoneFacts {
                 facts.accept(new FirstPower(step.path(), step.at(), step.fuseAmperes()));
             }
         }
+        facts.accept(order());
         facts.accept(dates());
         if (!model.job.itemsOf(Item.Amplifier.class).isEmpty()) {
             RoadTest test = plan.roadTest();
             facts.accept(new DrivenTest(test.path(), test.at(), test.seconds(), test.vouched().word()));
         }
+    }
+
+    // in the planned order
+
+    /** Steps whose records carry no time are left to whoever looked at the order. */
+    private OrderOfTimes order() {
+        TreeSet<String> late = new TreeSet<>();
+        for (Plan.Step step : plan.steps().values()) {
+            for (String id : step.after().orElse(List.of())) {
+                plan.steps().get(id).done().when().with(step.done().when(), Days::isAfter).map(wrong -> wrong && late.add(id + " before " + step.id()));
+            }
+        }
+        return new OrderOfTimes("steps", model.job.planAt(), Shown.of(late.isEmpty()), Shown.of(String.join(", ", late)));
     }
 
     // inside the booking

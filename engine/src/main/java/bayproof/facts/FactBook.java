@@ -22,6 +22,7 @@ public record FactBook(List<Fact> facts, Numbers numbers) {
         SolvedNetworks networks = new SolvedNetworks(model, amplifiers);
         new NetworkFacts(model, amplifiers, networks).collect(facts::add);
         new CurrentFacts(model, networks).collect(facts::add);
+        new BatteryLinkFacts(model, networks).collect(facts::add);
         new SourceFacts(model).collect(facts::add);
         new FeedSourceFacts(model, amplifiers).collect(facts::add);
         new FuseDutyFacts(model).collect(facts::add);
@@ -32,11 +33,13 @@ public record FactBook(List<Fact> facts, Numbers numbers) {
         new OwnFuseFacts(model).collect(facts::add);
         new ConductorFacts(model).collect(facts::add);
         new SpeakerFacts(model, amplifiers).collect(facts::add);
+        new LoadResistorFacts(model, amplifiers).collect(facts::add);
         new BodyFacts(model).collect(facts::add);
         new RadioFacts(model).collect(facts::add);
         new GroundFacts(model, networks).collect(facts::add);
         new UpkeepFacts(model, amplifiers).collect(facts::add);
         new KeepOutFacts(model).collect(facts::add);
+        new SeatFacts(model).collect(facts::add);
         new RoutingFacts(model).collect(facts::add);
         new TerminationFacts(model).collect(facts::add);
         new MountFacts(model).collect(facts::add);
@@ -57,6 +60,7 @@ public record FactBook(List<Fact> facts, Numbers numbers) {
         new ScheduleFacts(model).collect(facts::add);
         new InspectionFacts(model).collect(facts::add);
         new ReceivingFacts(model).collect(facts::add);
+        new PlannedReadingFacts(model).collect(facts::add);
         new ProvingFacts(model).collect(facts::add);
         new DeliveryFacts(model).collect(facts::add);
         return new FactBook(List.copyOf(facts), model.numbers);

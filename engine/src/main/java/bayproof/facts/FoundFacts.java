@@ -1,11 +1,13 @@
 package bayproof.facts;
 
+import bayproof.read.Inspection;
 import bayproof.read.Plan;
 import bayproof.read.Vehicle;
 import bayproof.vocabulary.Attestation;
 import bayproof.vocabulary.Fact;
 import bayproof.vocabulary.FoundThing;
 import bayproof.vocabulary.Kleene;
+import bayproof.vocabulary.LateFind;
 import bayproof.vocabulary.LookedFor;
 import bayproof.vocabulary.Need;
 import bayproof.vocabulary.Shown;
@@ -16,6 +18,8 @@ import java.util.function.Consumer;
 
 /** Facts about what was in the vehicle before the job. */
 final class FoundFacts {
+    private static final String ESTIMATE = "estimate-authorized";
+
     private final Model model;
 
     FoundFacts(Model model) {
@@ -32,7 +36,19 @@ final class FoundFacts {
             Shown<String> missing = model.job.plan().found().map(things -> "");
             facts.accept(new FoundThing("found", model.job.planAt(), missing, missing, missing, missing.map(x -> true)));
         }
+        lateFinds(facts);
         facts.accept(new LookedFor("looked", model.job.plan().looked().at(), look(model.job.plan().looked())));
+    }
+
+    /** The estimate counts as authorized when somebody looked that it is. */
+    private void lateFinds(Consumer<Fact> facts) {
+        Inspection look = model.job.plan().inspections().get(ESTIMATE);
+        Shown<String> estimate = look != null ? look.when()
+                : Shown.missing(new Need("inspections." + ESTIMATE + ".when", "when the estimate was seen to be authorized", model.job.planAt()));
+        for (Plan.Found found : model.job.plan().found().orElse(Map.of()).values()) {
+            facts.accept(new LateFind(found.path(), found.at(), found.when().with(estimate, Days::isAfter), found.agreed().word(),
+                    found.when().with(found.agreed().when(), (seen, agreed) -> !Days.isAfter(seen, agreed))));
+        }
     }
 
     private Shown<Attestation> look(Plan.Look look) {

@@ -47,6 +47,7 @@ final class InspectedThings {
     private Shown<Boolean> find(String things) {
         return switch (things) {
             case "the-job" -> Shown.of(true);
+            case "steps" -> Shown.of(!plan.steps().isEmpty());
             case "runs" -> Shown.of(!plan.runs().isEmpty());
             case "power-runs" -> runs(run -> Shown.of(model.wiring.role(run).isPower()));
             case "power-and-signal" -> Kleene.and(there("power-runs"), there("signal-runs"));

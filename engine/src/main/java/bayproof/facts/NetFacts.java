@@ -90,6 +90,6 @@ final class NetFacts {
     /** A complete passive network has one input and its speakers behind it. */
     private boolean isCoil(String terminal) {
         Item item = model.job.itemOf(terminal);
-        return item instanceof Item.Speaker || item instanceof Item.PassiveNetwork && terminal.endsWith(".input");
+        return item instanceof Item.Speaker || item instanceof Item.LoadResistor || item instanceof Item.PassiveNetwork && terminal.endsWith(".input");
     }
 }

@@ -38,6 +38,9 @@ final class SpeakerNets {
         if (item instanceof Item.PassiveNetwork network && name.equals("input")) {
             return network.loadOhms();
         }
+        if (item instanceof Item.LoadResistor resistor) {
+            return resistor.ohms();
+        }
         return item instanceof Item.Speaker speaker && speaker.coils().containsKey(name) ? speaker.coils().get(name)
                 : Shown.missing(new Need("items", "the speaker of " + coil, model.job.planAt()));
     }
@@ -67,6 +70,9 @@ final class SpeakerNets {
     /** The DC resistance that somebody gave, or null. */
     private Shown<Double> given(String coil) {
         Item item = model.job.itemOf(coil);
+        if (item instanceof Item.LoadResistor resistor) {
+            return resistor.ohms();
+        }
         Shown<Double> ohms = item instanceof Item.Speaker speaker ? speaker.data().directOhms().get(coil.substring(coil.indexOf('.') + 1)) : null;
         return ohms != null && ohms.isGiven() ? ohms : null;
     }

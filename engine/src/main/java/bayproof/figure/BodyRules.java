@@ -28,6 +28,7 @@ import bayproof.vocabulary.LaidRun;
 import bayproof.vocabulary.MountedItem;
 import bayproof.vocabulary.NearKeepOut;
 import bayproof.vocabulary.RestraintStep;
+import bayproof.vocabulary.SeatCrossing;
 import bayproof.vocabulary.Shown;
 import bayproof.vocabulary.SoundChannel;
 import bayproof.vocabulary.TurnOnOutput;
@@ -76,7 +77,10 @@ final class BodyRules {
                 new RuleFigure("run-supported", List.of(quantity("spacing", Dimension.LENGTH, "largest distance between supports")), "spacing=40 cm", given -> Asked.of(
                         new LaidRun(SUBJECT, AT, YES, NOTHING, given.shown("spacing"), ZERO, NOTHING, null, null))),
                 new RuleFigure("hinge-slack", List.of(quantity("slack", Dimension.LENGTH, "spare length at the hinge")), "slack=40 mm", given -> Asked.of(
-                        new HingeCrossing(SUBJECT, AT, YES, NOTHING, given.shown("slack"), null))));
+                        new HingeCrossing(SUBJECT, AT, YES, NOTHING, given.shown("slack"), null))),
+                new RuleFigure("seat-slack", List.of(quantity("slack", Dimension.LENGTH, "spare length at the seat"),
+                        quantity("travel", Dimension.LENGTH, "longest way that the seat moves")), "slack=200 mm travel=280 mm", given -> Asked.of(
+                        new SeatCrossing(SUBJECT, AT, YES, given.shown("slack"), given.shown("travel"), null))));
     }
 
     private static RuleFigure keepOut(String rule, KeepOutKind kind, String what) {

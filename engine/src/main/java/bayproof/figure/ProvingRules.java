@@ -11,6 +11,7 @@ import bayproof.solve.Sums;
 import bayproof.units.Dimension;
 import bayproof.vocabulary.ChargedBattery;
 import bayproof.vocabulary.LoadedAmplifier;
+import bayproof.vocabulary.PlannedReading;
 import bayproof.vocabulary.Shown;
 import bayproof.vocabulary.SleepReading;
 import bayproof.vocabulary.SoakedJob;
@@ -26,6 +27,10 @@ final class ProvingRules {
 
     static List<RuleFigure> all() {
         return List.of(
+                new RuleFigure("readings-near-the-plan", List.of(quantity("read", Dimension.CURRENT, "what the instrument shows"),
+                        quantity("planned", Dimension.CURRENT, "what was planned")), "read=60 A planned=100 A", given -> new Asked(new PlannedReading(SUBJECT, AT, Shown.of(true),
+                        Shown.of(Sums.apartShare(given.number("read"), given.number("planned"))), Shown.of("")),
+                        print(given.number("read"), Dimension.CURRENT) + " against " + print(given.number("planned"), Dimension.CURRENT))),
                 new RuleFigure("drop-measured-in-budget", List.of(quantities("drop", Dimension.VOLTAGE, "drops read in feed and ground at loud programme")), "drop=0.18 V, 0.12 V",
                         given -> new Asked(loaded(Shown.of(Sums.share(given.sum("drop"), given.limit("drop-reference"))), ZERO, ZERO, ZERO),
                                 print(given.sum("drop"), Dimension.VOLTAGE) + " / " + print(given.limit("drop-reference"), Dimension.VOLTAGE))),

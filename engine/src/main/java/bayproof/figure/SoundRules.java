@@ -23,6 +23,7 @@ import bayproof.vocabulary.DrivenSpeaker;
 import bayproof.vocabulary.GainSetting;
 import bayproof.vocabulary.GainStructure;
 import bayproof.vocabulary.GuardedSpeaker;
+import bayproof.vocabulary.LoadResistor;
 import bayproof.vocabulary.MatchedOutputs;
 import bayproof.vocabulary.MeteredOutput;
 import bayproof.vocabulary.OutputLoad;
@@ -76,6 +77,17 @@ final class SoundRules {
                         SoundNumbers.wireText(given) + " / " + print(given.number("load"), Dimension.RESISTANCE))),
                 new RuleFigure("speaker-lead-off-body", List.of(quantity("resistance", Dimension.RESISTANCE, "resistance from a speaker wire to the body")),
                         "resistance=200 ohm", given -> Asked.of(new CheckedOutput(SUBJECT, AT, given.shown("resistance"), ZERO))),
+                new RuleFigure("load-resistor-strong-enough", List.of(quantity("volts", Dimension.VOLTAGE, "clean volts of the output at the loud volume step"),
+                        quantity("resistance", Dimension.RESISTANCE, "ohms of the resistor"), quantity("rated", Dimension.POWER, "heat it stands where it is mounted")),
+                        "volts=5.5 V resistance=4 ohm rated=10 W", given -> {
+                            double heat = Levels.watts(given.number("volts"), given.number("resistance"));
+                            return new Asked(new LoadResistor(SUBJECT, AT, Shown.of(Sums.share(given.number("rated"), heat)), YES, ZERO, Shown.of("metal")),
+                                    print(given.number("rated"), Dimension.POWER) + " / " + print(heat, Dimension.POWER));
+                        }),
+                new RuleFigure("load-resistor-fits", List.of(net, quantity("wanted", Dimension.RESISTANCE, "load that the radio looks for")),
+                        "net=\"4 ohm | 10 ohm\" wanted=4 ohm", given -> new Asked(new LoadResistor(SUBJECT, AT, ZERO, YES, load(given).map(ohms ->
+                        Math.abs(Sums.share(ohms, given.number("wanted")) - 1)), Shown.of("metal")), SoundNumbers.text(given) + " for "
+                        + print(given.number("wanted"), Dimension.RESISTANCE))),
                 new RuleFigure("left-matches-right", List.of(quantity("left", Dimension.RESISTANCE, "reading of the left side"), quantity("right", Dimension.RESISTANCE,
                         "reading of the right side")), "left=3.4 ohm right=3.7 ohm", given -> new Asked(new MatchedOutputs(SUBJECT, AT, YES,
                         Shown.of(MeterReading.apartShare(given.number("left"), given.number("right")))), "the difference over the smaller")),

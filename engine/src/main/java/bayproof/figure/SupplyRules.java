@@ -13,6 +13,7 @@ import bayproof.figure.RuleFigure.Asked;
 import bayproof.read.SharedTables;
 import bayproof.solve.Sums;
 import bayproof.units.Dimension;
+import bayproof.vocabulary.BatteryLink;
 import bayproof.vocabulary.BodyStrap;
 import bayproof.vocabulary.ChargeSource;
 import bayproof.vocabulary.ChargedSleeper;
@@ -125,6 +126,9 @@ final class SupplyRules {
                 new RuleFigure("alternator-fills-battery", List.of(output, own, job, quantity("battery", Dimension.CURRENT, "what the start battery takes")),
                         "output=120 A own=25 A job=12 A battery=20 A", given -> new Asked(new ChargeSource(SUBJECT, AT, SourceKind.ALTERNATOR, ZERO,
                         Shown.of(SupplyNumbers.balance(given)), given.shown("battery")), SupplyNumbers.balanceText(given))),
+                new RuleFigure("link-between-batteries-strong-enough", List.of(quantity("current", Dimension.CURRENT, "largest current that can pass it"),
+                        quantity("rated", Dimension.CURRENT, "what it is made for")), "current=40 A rated=30 A", given -> Asked.of(
+                        new BatteryLink(SUBJECT, AT, given.shown("current"), given.shown("rated")))),
                 new RuleFigure("battery-charge-volts-fit", List.of(quantity("volts", Dimension.VOLTAGE, "highest charging volts that reach the battery"),
                         quantity("most", Dimension.VOLTAGE, "highest charging volts of its data sheet")), "volts=14.8 V most=14.7 V", given -> Asked.of(
                         battery(given.shown("volts"), ZERO, given.shown("most"), ZERO))),

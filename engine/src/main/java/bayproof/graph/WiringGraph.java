@@ -204,7 +204,7 @@ public final class WiringGraph {
         if (item instanceof Item.Converter) {
             return name.equals("common") ? Role.RETURN : Role.FEED;
         }
-        if (item instanceof Item.Speaker || item instanceof Item.PassiveNetwork) {
+        if (item instanceof Item.Speaker || item instanceof Item.PassiveNetwork || item instanceof Item.LoadResistor) {
             return Role.SPEAKER;
         }
         return switch (name) {

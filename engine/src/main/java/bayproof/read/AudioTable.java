@@ -13,7 +13,9 @@ public record AudioTable(@Field(key = "carries", says = "part of the band it car
                          @Field(key = "shaped", says = "whether it is equalized or filtered") Shown<Boolean> shaped,
                          @Field(key = "limits-itself", says = "whether its bass gives way as the volume rises") Shown<Boolean> limitsItself,
                          @Field(key = "minimum-load", says = "least load the output is made for, where speakers hang on it", in = Dimension.RESISTANCE)
-                         Shown<Double> minimumLoadOhms) {
+                         Shown<Double> minimumLoadOhms,
+                         @Field(key = "expects-load", says = "load that the output looks for when it is switched on", in = Dimension.RESISTANCE)
+                         Shown<Double> expectedLoadOhms) {
 
     /** Clean volts of one disc or file at one volume step. */
     public record Tones(@Field(key = "low-tone", says = "clean volts at 40 Hz", in = Dimension.VOLTAGE, zero = true) Shown<Double> lowVolts,

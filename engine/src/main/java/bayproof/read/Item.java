@@ -14,7 +14,8 @@ import java.util.TreeMap;
  * Its kind decides which terminals it has and which facts are asked for.
  */
 public sealed interface Item permits Item.Battery, Item.Charger, Item.Fuse, Item.FuseBlock, Item.Powered, Item.Speaker,
-        Item.GroundPoint, Item.GroundBar, Item.Joint, Item.Harness, Item.Converter, Item.Enclosure, Item.PassiveNetwork, Item.Relay {
+        Item.GroundPoint, Item.GroundBar, Item.Joint, Item.Harness, Item.Converter, Item.Enclosure, Item.PassiveNetwork, Item.Relay,
+        Item.LoadResistor {
     String id();
 
     String path();
@@ -48,7 +49,7 @@ public sealed interface Item permits Item.Battery, Item.Charger, Item.Fuse, Item
             "amplifier", Amplifier.class, "interface", Interface.class, "speaker", Speaker.class,
             "ground-point", GroundPoint.class, "ground-bar", GroundBar.class, "joint", Joint.class, "accessory", Accessory.class, "harness", Harness.class,
             "processor", Processor.class, "converter", Converter.class, "enclosure", Enclosure.class, "passive-network", PassiveNetwork.class,
-            "relay", Relay.class);
+            "relay", Relay.class, "load-resistor", LoadResistor.class);
 
     private static Map<String, Class<? extends Item>> kinds(Object... pairs) {
         Map<String, Class<? extends Item>> kinds = new TreeMap<>();
@@ -345,6 +346,7 @@ public sealed interface Item permits Item.Battery, Item.Charger, Item.Fuse, Item
                      @Field(key = "place", says = "where the converter is mounted") Shown<String> place,
                      @Field(key = "set-point", says = "volts at its output", in = Dimension.VOLTAGE) Shown<Double> setVolts,
                      @Field(key = "limit", says = "most current it gives", in = Dimension.CURRENT) Shown<Double> limitAmperes,
+                     @Field(key = "rated", says = "most current it may give for hours", in = Dimension.CURRENT) Shown<Double> ratedAmperes,
                      @Field(key = "efficiency", says = "efficiency at its limit") Shown<Double> efficiency,
                      @Field(key = "self-limiting", says = "whether its data sheet says that its output limits itself", words = {"yes", "no"})
                      Shown<String> selfLimiting,
@@ -366,6 +368,19 @@ public sealed interface Item permits Item.Battery, Item.Charger, Item.Fuse, Item
         @Override
         public List<String> terminals() {
             return List.of("30", "87", "86", "85");
+        }
+    }
+
+    /** A resistor that stands in for a speaker, so that what checks its outputs finds one. */
+    record LoadResistor(String id, String path, At at,
+                        @Field(key = "place", says = "where the resistor is mounted") Shown<String> place,
+                        @Field(key = "ohms", says = "resistance of the resistor", in = Dimension.RESISTANCE) Shown<Double> ohms,
+                        @Field(key = "rated", says = "heat it stands where it is mounted, by its data sheet", in = Dimension.POWER) Shown<Double> ratedWatts,
+                        @Field(key = "sits-on", says = "what it is fastened to", words = {"metal", "plastic", "trim", "loom"}) Shown<String> sitsOn)
+            implements Item {
+        @Override
+        public List<String> terminals() {
+            return List.of("ends");
         }
     }
 

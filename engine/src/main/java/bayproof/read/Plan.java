@@ -81,6 +81,8 @@ public record Plan(@Field(key = "job", says = "the job") Head job,
                         @Field(key = "what", says = "what it is") Shown<String> what,
                         @Field(key = "state", says = "whether it is live", words = {"live", "dead"}) Shown<String> state,
                         @Field(key = "fused", says = "whether a fuse guards it at its source", words = {"yes", "no"}) Shown<String> fused,
+                        @Field(key = "when", says = "when it was found") Shown<String> when,
+                        @Field(key = "agreed", says = "that the customer agreed to what becomes of it") Vouched agreed,
                         @Field(key = "belongs-to", says = "whose it is") Shown<String> belongsTo,
                         @Field(key = "told", says = "that the owner was told of it") Vouched told,
                         @Field(key = "decision", says = "what becomes of it", words = {"keep", "remove", "make-safe", "leave-and-note"})

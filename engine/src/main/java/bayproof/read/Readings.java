@@ -30,6 +30,7 @@ final class Readings {
                    @Field(key = "when", says = "date and time of the reading") Shown<String> when,
                    @Field(key = "photo", says = "number or file of the photo that shows the reading") Shown<String> photo,
                    @Field(key = "photo-hash", says = "SHA-256 of that photo's file, 64 hexadecimal digits") Shown<String> photoHash,
+                   @Field(key = "explained", says = "why it lies far from what was planned") Shown<String> explained,
                    String id, At at) {
         boolean counts() {
             return lacks().isEmpty();
@@ -88,7 +89,7 @@ final class Readings {
     Map<String, Taken> taken() {
         Map<String, Taken> taken = new LinkedHashMap<>();
         byPath.forEach((path, one) -> taken.put(path, new Taken(one.id(), path, one.value(), one.place(), one.instrument(), one.state(), one.conditions(),
-                one.who(), one.when(), one.photo(), one.photoHash(), replaced.getOrDefault(path, ""), why(path, one), one.at())));
+                one.who(), one.when(), one.photo(), one.photoHash(), one.explained(), replaced.getOrDefault(path, ""), why(path, one), one.at())));
         return Collections.unmodifiableMap(taken);
     }
 

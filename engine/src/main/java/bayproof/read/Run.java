@@ -30,7 +30,7 @@ public record Run(String id, String path, At at,
                   Shown<Double> supportMetres,
                   @Field(key = "diameter", says = "outer diameter of the cable", in = Dimension.LENGTH) Shown<Double> diameterMetres,
                   @Field(key = "bend", says = "tightest bend of the run, inner radius", in = Dimension.LENGTH) Shown<Double> bendMetres,
-                  @Field(key = "slack", says = "spare length where the run crosses a hinge", in = Dimension.LENGTH, zero = true)
+                  @Field(key = "slack", says = "spare length where the run crosses a hinge or reaches a seat", in = Dimension.LENGTH, zero = true)
                   Shown<Double> slackMetres,
                   @Field(key = "near", says = "clear distance to this keep-out", in = Dimension.LENGTH, zero = true)
                   Map<String, Shown<Double>> near,

@@ -19,12 +19,13 @@ import bayproof.vocabulary.Shown;
  * @param when       date and time
  * @param photo      number or file of the photo that shows it
  * @param photoHash  SHA-256 of that photo's file
+ * @param explained  why it lies far from what was planned
  * @param replaced   the value it replaced, as it was written; empty where nobody had given one
  * @param why        why it does not count; empty where it does
  */
 public record Taken(String id, String of, Shown<Quantity> value, Shown<String> place, Shown<String> instrument, Shown<String> state,
                     Shown<String> conditions, Shown<String> who, Shown<String> when, Shown<String> photo,
-                    Shown<String> photoHash, String replaced, String why, At at) {
+                    Shown<String> photoHash, Shown<String> explained, String replaced, String why, At at) {
 
     /** Whether it replaces what was written. */
     public boolean counts() {

@@ -159,7 +159,9 @@ public record Vehicle(@Field(key = "title", says = "what vehicle this is") Shown
                            "door", "tailgate", "roof", "seat", "underbody", "outside", "trailer"}) Shown<String> kind,
                        @Field(key = "open-to", says = "zones one can reach from here without a hole") Shown<List<String>> openTo,
                        @Field(key = "ambient", says = "highest temperature of the zone", in = Dimension.TEMPERATURE)
-                       Shown<Double> ambientCelsius) {
+                       Shown<Double> ambientCelsius,
+                       @Field(key = "travel", says = "longest way that a point of a seat moves, fore and aft, recline and height", in = Dimension.LENGTH)
+                       Shown<Double> travelMetres) {
     }
 
     /** A point in a zone, with what a thing mounted there meets. */

@@ -65,4 +65,10 @@ public final class Sums {
     public static double roomEachSide(double clearMetres, double outerMetres) {
         return lengthLeft(clearMetres, outerMetres) / 2;
     }
+
+    /** How far two values lie apart, as a share of the larger of the two; 0 where both are 0. */
+    public static double apartShare(double one, double other) {
+        double larger = Math.max(Math.abs(one), Math.abs(other));
+        return larger == 0 ? 0 : Math.abs(one - other) / larger;
+    }
 }
