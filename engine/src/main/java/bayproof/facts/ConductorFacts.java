@@ -14,7 +14,9 @@ import bayproof.vocabulary.Need;
 import bayproof.vocabulary.ReturnPath;
 import bayproof.vocabulary.Shown;
 import java.util.Collection;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Consumer;
 
 /** Facts about the metal of each conductor, and about each return beside its feed. */
@@ -65,14 +67,52 @@ final class ConductorFacts {
 
     /** One that stays in the zone of the item, such as a return to a ground point beside it, cannot part from the other on the way. */
     private FeedBesideReturn beside(Item item, Shown<Run> feed, Shown<Run> back) {
-        Shown<Collection<String>> there = feed.then(model.body::holes);
-        Shown<Collection<String>> here = back.then(model.body::holes);
+        List<Run> out = line(item, feed);
+        List<Run> home = line(item, back);
+        Shown<Collection<String>> there = feed.then(any -> holes(out));
+        Shown<Collection<String>> here = back.then(any -> holes(home));
         Shown<Boolean> same = there.with(here, (one, other) -> one.containsAll(other) || other.containsAll(one));
-        if (feed.isGiven() && back.isGiven() && (feed.orElse(null).along().isGiven() || back.orElse(null).along().isGiven())) {
-            same = Kleene.and(same, feed.orElse(null).along().with(back.orElse(null).along(), (one, other) -> one.containsAll(other) || other.containsAll(one)));
+        if (feed.isGiven() && back.isGiven() && (along(out).isGiven() || along(home).isGiven())) {
+            same = Kleene.and(same, along(out).with(along(home), (one, other) -> one.containsAll(other) || other.containsAll(one)));
         }
         return new FeedBesideReturn(item.path(), item.at(), there.with(here, (one, other) -> !one.isEmpty() && !other.isEmpty()), same,
                 there.with(here, (one, other) -> "feed through " + String.join(", ", one) + "; return through " + String.join(", ", other)));
+    }
+
+    /** The runs of one line from an item on, the joints between them passed. */
+    private List<Run> line(Item item, Shown<Run> first) {
+        Run run = first.orElse(null);
+        if (run == null) {
+            return List.of();
+        }
+        Link link = model.wiring.of(run);
+        return model.wiring.line(run, model.job.itemOf(link.from()) == item ? link.from() : link.to());
+    }
+
+    private Shown<Collection<String>> holes(List<Run> line) {
+        Shown<Collection<String>> all = Shown.of(List.of());
+        for (Run run : line) {
+            all = all.with(model.body.holes(run), ConductorFacts::union);
+        }
+        return all;
+    }
+
+    /** Routes of a line; a run of it that names none adds none, and a line of which no run names one is not shown. */
+    private static Shown<Collection<String>> along(List<Run> line) {
+        Shown<Collection<String>> all = null;
+        for (Run run : line) {
+            if (run.along().isGiven() || line.size() == 1) {
+                Shown<Collection<String>> more = run.along().map(names -> names);
+                all = all == null ? more : all.with(more, ConductorFacts::union);
+            }
+        }
+        return all == null ? line.get(0).along().map(names -> names) : all;
+    }
+
+    private static Collection<String> union(Collection<String> one, Collection<String> other) {
+        Set<String> all = new LinkedHashSet<>(one);
+        all.addAll(other);
+        return all;
     }
 
     private ReturnPath returnPath(Item item, Shown<Run> feed, Shown<Run> back) {
