@@ -89,13 +89,25 @@ final class RelayFacts {
     private RelayCoil coil(Item.Relay relay) {
         Shown<Boolean> damped = relay.damped().map(by -> !by.equals("none"));
         String live = live(relay);
-        if (live == null) {
-            Shown<Boolean> driven = driven(relay);
+        Shown<Boolean> joined = joined(relay);
+        if (live == null || !joined.isGiven()) {
+            Shown<Boolean> driven = joined.isGiven() ? driven(relay) : joined;
             return new RelayCoil(relay.path(), relay.at(), driven.map(yes -> false), driven, driven.map(x -> 0.0), damped);
         }
         Set<Link> fuses = feeds.nearestFuses(live);
         List<Link> own = fuses.stream().filter(this::feedsCoilsAlone).toList();
         return new RelayCoil(relay.path(), relay.at(), Shown.of(true), Shown.of(!own.isEmpty() && own.size() == fuses.size()), sum(fuses), damped);
+    }
+
+    /** Whether both ends of the coil are joined to something: before that nobody knows which of them is fed. */
+    private Shown<Boolean> joined(Item.Relay relay) {
+        for (String end : List.of(relay.id() + ".86", relay.id() + ".85")) {
+            boolean run = model.wiring.at(end).stream().anyMatch(link -> link.kind() == Link.Kind.RUN);
+            if (!run && model.job.plan().pins().values().stream().noneMatch(pin -> end.equals(pin.connectedTo().orElse("")))) {
+                return unfed("the wire to " + end, relay);
+            }
+        }
+        return Shown.of(true);
     }
 
     /** The end of the coil that a source feeds; null where none does. */
