@@ -93,6 +93,10 @@ final class BatteryFacts {
     private SecondBattery second(Item.Battery battery) {
         Item.Battery starter = sides.starter();
         boolean joined = sides.hangsOn(starter.id() + ".positive", battery);
+        if (joined && !sides.hangsOnWithoutRelays(starter.id() + ".positive", battery)) {
+            Shown<Boolean> closes = steady();
+            return new SecondBattery(battery.path(), battery.at(), closes, closes.map(yes -> yes ? "a relay" : "a relay, behind a source whose volts a computer moves"));
+        }
         Item.Converter between = converters.stream().filter(converter -> sides.hangsOn(converter.id() + ".in", starter)
                 && sides.hangsOn(converter.id() + ".out", battery) || sides.hangsOn(converter.id() + ".out", starter)
                 && sides.hangsOn(converter.id() + ".in", battery)).findFirst().orElse(null);
@@ -100,5 +104,14 @@ final class BatteryFacts {
                 : Shown.missing(new Need("runs", "the converter between " + starter.id() + " and " + battery.id() + ", with its runs", battery.at()));
         return new SecondBattery(battery.path(), battery.at(), isolated,
                 Shown.of(joined ? "a plain conductor to " + starter.id() : between == null ? "" : between.id()));
+    }
+
+    /** Whether no computer moves the volts that a relay between batteries closes on. */
+    private Shown<Boolean> steady() {
+        Shown<Boolean> steady = Shown.of(true);
+        for (Item.Charger charger : model.job.itemsOf(Item.Charger.class)) {
+            steady = Kleene.and(steady, charger.control().map(control -> !control.equals("computer")));
+        }
+        return steady;
     }
 }

@@ -1,7 +1,12 @@
 package bayproof.facts;
 
+import bayproof.graph.Link;
 import bayproof.read.Item;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /** Which battery a terminal hangs on: a converter parts two sides, a plain conductor does not. */
 final class Sides {
@@ -25,6 +30,22 @@ final class Sides {
 
     boolean hangsOn(String terminal, Item.Battery battery) {
         return model.joined(terminal, battery.id() + ".positive");
+    }
+
+    /** Whether a way of plain conductors and fuses alone leads to a battery, every relay open. */
+    boolean hangsOnWithoutRelays(String terminal, Item.Battery battery) {
+        Set<String> reached = new HashSet<>(List.of(terminal));
+        Deque<String> left = new ArrayDeque<>(reached);
+        while (!left.isEmpty()) {
+            String here = left.poll();
+            for (Link link : model.wiring.at(here)) {
+                boolean conducts = link.kind() == Link.Kind.RUN || link.kind() == Link.Kind.FUSE;
+                if (conducts && reached.add(link.other(here))) {
+                    left.add(link.other(here));
+                }
+            }
+        }
+        return reached.contains(battery.id() + ".positive");
     }
 
     boolean hangsOnAny(String terminal) {
