@@ -20,8 +20,9 @@ import java.util.concurrent.ConcurrentHashMap;
  *
  * <p>The corners of a drop are those of a current wherever loads alone decide it. Two more kinds of current have more
  * corners: one that divides between parallel ways is largest when its own way is good and the others bad, and where
- * batteries are joined by a conductor each may be strong while the other is weak. Both ends of a current on the way
- * through a converter are moved by a named share of its limit: what is bad for its input is good for its output.
+ * batteries are joined by a conductor each may be strong while the other is weak; there a hair is left over, and both ends
+ * are moved by a named share. Both ends of a current on the way through a converter are moved by a named share of its
+ * limit: what is bad for its input is good for its output.
  */
 final class LinkCurrents {
     private static final double PER_AMPERE = 1e6;
@@ -68,6 +69,8 @@ final class LinkCurrents {
         if (!more.isEmpty()) {
             ends = widened(ends, link, level, more);
         }
+        double share = networks.sourcesApart().isEmpty() ? 0 : model.value("corner-allowance-joined-batteries-current");
+        ends = new Ends(ends.bad().moved(share), ends.good().moved(-share));
         double allowance = model.value("corner-allowance-converter-current") * throughConverters.getOrDefault(link, 0.0);
         return new Ends(ends.bad().plus(allowance), ends.good().collapse() != null ? ends.good()
                 : ends.good().plus(-Math.min(allowance, ends.good().value())));
