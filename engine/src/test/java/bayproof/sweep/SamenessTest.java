@@ -12,6 +12,7 @@ import bayproof.read.JobFiles;
 import bayproof.read.Tree.MapTree;
 import bayproof.read.UnusableInput;
 import bayproof.review.Evaluation;
+import bayproof.support.Jobs;
 import bayproof.support.Tally;
 import bayproof.vocabulary.Need;
 import bayproof.vocabulary.Window;
@@ -86,10 +87,11 @@ class SamenessTest {
     @Test
     void theOrderOfAFileDecidesNothing() {
         Changed.withClean().parallel().forEach(job -> {
-            for (int seed = 1; seed <= 3; seed++) {
+            // A clean job three times; the job of a case once, each in an order of its own.
+            for (int order = 1; order <= (Jobs.CLEAN.contains(job.title()) ? 3 : 1); order++) {
                 JobFiles files = job.evaluation().files();
                 for (String kind : JobFiles.KINDS) {
-                    files = files.with(kind, Rewriting.shuffled(files.tree(kind), new Random(seed)));
+                    files = files.with(kind, Rewriting.shuffled(files.tree(kind), new Random(job.title().hashCode() + order)));
                 }
                 assertSame(job, files, UnaryOperator.identity());
                 Tally.count("sweep mutations", 1);
