@@ -13,6 +13,7 @@ import bayproof.vocabulary.Need;
 import bayproof.vocabulary.Shown;
 import bayproof.vocabulary.SignalDevice;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -66,10 +67,11 @@ final class InputFacts {
         }
         fed.forEach((terminal, feeds) -> facts.accept(feeds.fact(
                 model.job.itemOf(terminal).path() + terminal.substring(terminal.indexOf('.')))));
+        Map<String, TreeSet<Integer>> joined = joined();
         for (Item item : model.job.items().values()) {
             LineSignal signal = LineSignal.of(item);
             if (signal != null && !item.path().startsWith("supply.")) {
-                device(item, signal, facts);
+                device(item, signal, joined.getOrDefault(item.id(), new TreeSet<>()), facts);
             }
         }
     }
@@ -77,13 +79,7 @@ final class InputFacts {
     // terminals in use and free ones
 
     /** An accessory that no signal enters or leaves is none; an interface or a processor always is one. */
-    private void device(Item item, LineSignal signal, Consumer<Fact> facts) {
-        TreeSet<Integer> joined = new TreeSet<>();
-        for (Link link : model.wiring.links()) {
-            joined.add(number(item, link.from()));
-            joined.add(number(item, link.to()));
-        }
-        joined.remove(0);
+    private void device(Item item, LineSignal signal, TreeSet<Integer> joined, Consumer<Fact> facts) {
         if (item instanceof Item.Accessory && joined.isEmpty() && !signal.terminals().isGiven()) {
             return;
         }
@@ -101,10 +97,19 @@ final class InputFacts {
                 open.map(wrong -> wrong.isEmpty() ? "each joined or free" : "neither joined nor free, or both: " + String.join(", ", wrong))));
     }
 
-    /** The number of a signal terminal of this item; 0 for any other. */
-    private static int number(Item item, String terminal) {
-        String digits = terminal.startsWith(item.id() + "." + SIGNAL) ? terminal.substring(item.id().length() + 1 + SIGNAL.length()) : "";
-        return digits.matches("[1-9][0-9]?") ? Integer.parseInt(digits) : 0;
+    /** By item, the numbers of its signal terminals that a run ends at. */
+    private Map<String, TreeSet<Integer>> joined() {
+        Map<String, TreeSet<Integer>> joined = new HashMap<>();
+        for (Link link : model.wiring.links()) {
+            for (String terminal : List.of(link.from(), link.to())) {
+                int at = terminal.indexOf("." + SIGNAL);
+                String digits = at < 0 ? "" : terminal.substring(at + 1 + SIGNAL.length());
+                if (digits.matches("[1-9][0-9]?")) {
+                    joined.computeIfAbsent(terminal.substring(0, at), any -> new TreeSet<>()).add(Integer.parseInt(digits));
+                }
+            }
+        }
+        return joined;
     }
 
     // what feeds an input
