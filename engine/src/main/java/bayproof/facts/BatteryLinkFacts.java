@@ -6,8 +6,6 @@ import bayproof.units.Dimension;
 import bayproof.vocabulary.BatteryLink;
 import bayproof.vocabulary.Fact;
 import bayproof.vocabulary.Shown;
-import java.util.ArrayDeque;
-import java.util.HashSet;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Consumer;
@@ -34,7 +32,7 @@ final class BatteryLinkFacts {
     }
 
     private Shown<Double> amperes(Item.Relay relay) {
-        Link contacts = model.wiring.at(relay.id() + ".30").stream().filter(link -> link.item() == relay).findFirst().orElseThrow();
+        Link contacts = model.wiring.contacts(relay);
         Shown<Double> amperes = new LinkCurrents(model, networks).of(contacts, Level.FULL_SINE);
         if (amperes instanceof Shown.Given<Double> given) {
             model.numbers.put(relay.path() + ".current-full-sine", given.value(), Dimension.CURRENT, given.calculation());
@@ -51,20 +49,9 @@ final class BatteryLinkFacts {
     /** Batteries that a terminal reaches without going through this relay or the body. */
     private Set<String> batteries(String from, Item.Relay relay) {
         Set<String> found = new TreeSet<>();
-        Set<String> seen = new HashSet<>();
-        ArrayDeque<String> open = new ArrayDeque<>(Set.of(from));
-        while (!open.isEmpty()) {
-            String here = open.remove();
-            if (!seen.add(here)) {
-                continue;
-            }
-            if (model.job.itemOf(here) instanceof Item.Battery battery) {
+        for (String terminal : model.wiring.reached(from, link -> link.item() != relay && link.kind() != Link.Kind.BODY)) {
+            if (model.job.itemOf(terminal) instanceof Item.Battery battery) {
                 found.add(battery.id());
-            }
-            for (Link link : model.wiring.at(here)) {
-                if (link.item() != relay && link.kind() != Link.Kind.BODY) {
-                    open.add(link.other(here));
-                }
             }
         }
         return found;

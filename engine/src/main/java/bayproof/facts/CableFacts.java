@@ -28,7 +28,7 @@ final class CableFacts {
 
     CableFacts(Model model) {
         this.model = model;
-        this.feeds = new FeedTree(model);
+        this.feeds = model.feeds();
     }
 
     void collect(Consumer<Fact> facts) {

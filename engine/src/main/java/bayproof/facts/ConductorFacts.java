@@ -26,7 +26,7 @@ final class ConductorFacts {
 
     ConductorFacts(Model model) {
         this.model = model;
-        this.feeds = new FeedTree(model);
+        this.feeds = model.feeds();
     }
 
     void collect(Consumer<Fact> facts) {

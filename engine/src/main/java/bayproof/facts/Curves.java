@@ -180,7 +180,7 @@ public final class Curves {
 
     private void feed(List<Curve> all) {
         SolvedCorner bad = new SolvedNetworks(model, amplifiers).bad();
-        FeedTree tree = new FeedTree(model);
+        FeedTree tree = model.feeds();
         List<Link> way = longest(tree);
         if (!bad.isWhole() || way.isEmpty()) {
             return;

@@ -23,7 +23,7 @@ final class FusePathFacts {
 
     FusePathFacts(Model model) {
         this.model = model;
-        this.feeds = new FeedTree(model);
+        this.feeds = model.feeds();
         this.fuses = model.wiring.links().stream().filter(link -> link.kind() == Link.Kind.FUSE)
                 .filter(link -> link.item() instanceof Item.Fuse || model.wiring.at(link.to()).size() > 1).toList();
     }

@@ -33,7 +33,7 @@ public record FuseStation(String id, Item item, Shown<Double> ratingAmperes, Str
     /** Every fuse of a job: source by source, from the post outward. */
     public static List<FuseStation> of(Job job) {
         Model model = new Model(job);
-        FeedTree feeds = new FeedTree(model);
+        FeedTree feeds = model.feeds();
         List<FuseStation> stations = new ArrayList<>();
         for (Link link : model.wiring.links()) {
             if (link.kind() == Link.Kind.FUSE) {

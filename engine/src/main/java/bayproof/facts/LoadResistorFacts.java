@@ -3,7 +3,6 @@ package bayproof.facts;
 import bayproof.read.CoilNet;
 import bayproof.read.Item;
 import bayproof.read.Plan;
-import bayproof.read.References;
 import bayproof.read.Vehicle;
 import bayproof.solve.Sums;
 import bayproof.solve.sound.Levels;
@@ -27,7 +26,7 @@ final class LoadResistorFacts {
     void collect(Consumer<Fact> facts) {
         for (Item.LoadResistor resistor : model.job.itemsOf(Item.LoadResistor.class)) {
             Shown<Plan.Wiring> wiring = wiring(resistor);
-            facts.accept(new LoadResistor(resistor.path(), resistor.at(), strength(resistor, wiring), wiring.map(one -> radio(one) != null),
+            facts.accept(new LoadResistor(resistor.path(), resistor.at(), strength(resistor, wiring), wiring.map(one -> model.factoryOutput(one) != null),
                     off(resistor, wiring), resistor.sitsOn()));
         }
     }
@@ -42,12 +41,6 @@ final class LoadResistorFacts {
         return Shown.missing(new Need("speaker-wiring", "the output that " + resistor.id() + " hangs on", resistor.at()));
     }
 
-    /** The output of the factory system that a net hangs on; null where it is an amplifier's. */
-    private Vehicle.Output radio(Plan.Wiring wiring) {
-        return wiring.id().endsWith(References.OUTPUT)
-                ? model.job.vehicle().outputs().get(wiring.id().substring(0, wiring.id().length() - References.OUTPUT.length())) : null;
-    }
-
     /** Its rating over the heat of the output's greatest clean volts, as if all of them stood across it. */
     private Shown<Double> strength(Item.LoadResistor resistor, Shown<Plan.Wiring> wiring) {
         Shown<Double> heat = wiring.then(this::volts).with(resistor.ohms(), Levels::watts);
@@ -60,15 +53,15 @@ final class LoadResistorFacts {
     }
 
     private Shown<Double> volts(Plan.Wiring wiring) {
-        Vehicle.Output output = radio(wiring);
+        Vehicle.Output output = model.factoryOutput(wiring);
         return output != null ? output.audio().loud().midVolts()
                 : Amplifiers.fullVolts((Item.Amplifier) model.job.itemOf(wiring.id()), Amplifiers.isBridged(wiring));
     }
 
     /** How far the load on its output lies from what the radio looks for, either way. */
     private Shown<Double> off(Item.LoadResistor resistor, Shown<Plan.Wiring> wiring) {
-        Shown<Double> off = wiring.then(one -> radio(one) == null ? Shown.of(0.0)
-                : amplifiers.loadOhms(one).with(radio(one).audio().expectedLoadOhms(), (load, wanted) -> new double[] {load, wanted}).then(pair ->
+        Shown<Double> off = wiring.then(one -> model.factoryOutput(one) == null ? Shown.of(0.0)
+                : amplifiers.loadOhms(one).with(model.factoryOutput(one).audio().expectedLoadOhms(), (load, wanted) -> new double[] {load, wanted}).then(pair ->
                 Shown.of(Math.abs(Sums.share(pair[0], pair[1]) - 1), () -> Model.print(pair[0], Dimension.RESISTANCE) + " for "
                         + Model.print(pair[1], Dimension.RESISTANCE))));
         if (off instanceof Shown.Given<Double> given) {

@@ -6,6 +6,8 @@ import bayproof.graph.Link;
 import bayproof.graph.WiringGraph;
 import bayproof.read.Item;
 import bayproof.read.Job;
+import bayproof.read.Plan;
+import bayproof.read.References;
 import bayproof.read.Run;
 import bayproof.read.SharedTables;
 import bayproof.read.Vehicle;
@@ -30,11 +32,32 @@ final class Model {
     /** Asked for again at every corner of the windows; they do not depend on it. */
     private final Map<String, Shown<Double>> ambients = new ConcurrentHashMap<>();
     private final Map<String, Shown<Double>> lengths = new ConcurrentHashMap<>();
+    private FeedTree feeds;
 
     Model(Job job) {
         this.job = job;
         this.wiring = new WiringGraph(job);
         this.body = new BodyGraph(job);
+    }
+
+    /** The live side of the wiring, grown once: several facts and every network ask for it. */
+    synchronized FeedTree feeds() {
+        if (feeds == null) {
+            feeds = new FeedTree(this);
+        }
+        return feeds;
+    }
+
+    /** The output of the vehicle that a wiring entry hangs on; null where it is an amplifier's. */
+    Vehicle.Output factoryOutput(Plan.Wiring wiring) {
+        return wiring.id().endsWith(References.OUTPUT)
+                ? job.vehicle().outputs().get(wiring.id().substring(0, wiring.id().length() - References.OUTPUT.length())) : null;
+    }
+
+    /** Whether a pin of a factory connector carries the output that ends at this terminal. */
+    boolean carries(Plan.PinUse pin, String terminal) {
+        Vehicle.Cavity cavity = job.vehicle().cavity(pin);
+        return cavity != null && terminal.equals(cavity.output().orElse("") + References.OUTPUT);
     }
 
     Conductors conductors() {

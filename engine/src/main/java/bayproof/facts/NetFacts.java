@@ -5,8 +5,6 @@ import bayproof.graph.Role;
 import bayproof.read.CoilNet;
 import bayproof.read.Item;
 import bayproof.read.Plan;
-import bayproof.read.References;
-import bayproof.read.Vehicle;
 import bayproof.vocabulary.Fact;
 import bayproof.vocabulary.Need;
 import bayproof.vocabulary.Shown;
@@ -63,7 +61,7 @@ final class NetFacts {
     /** Coils that runs, or pins of a factory connector, join to an output, on from coil to coil. */
     private Set<String> coilsAt(String output) {
         Set<String> reached = new TreeSet<>(List.of(output));
-        model.job.plan().pins().values().stream().filter(pin -> carries(pin, output)).forEach(pin -> reached.add(pin.connectedTo().orElse("")));
+        model.job.plan().pins().values().stream().filter(pin -> model.carries(pin, output)).forEach(pin -> reached.add(pin.connectedTo().orElse("")));
         Deque<String> left = new ArrayDeque<>(reached);
         Set<String> coils = new TreeSet<>();
         while (!left.isEmpty()) {
@@ -80,11 +78,6 @@ final class NetFacts {
             }
         }
         return coils;
-    }
-
-    private boolean carries(Plan.PinUse pin, String output) {
-        Vehicle.Cavity cavity = model.job.vehicle().cavity(pin);
-        return cavity != null && output.equals(cavity.output().orElse("") + References.OUTPUT);
     }
 
     /** A complete passive network has one input and its speakers behind it. */

@@ -20,7 +20,7 @@ final class OwnFuseFacts {
     }
 
     void collect(Consumer<Fact> facts) {
-        FeedTree feeds = new FeedTree(model);
+        FeedTree feeds = model.feeds();
         Map<Link, List<Item.Amplifier>> fed = new LinkedHashMap<>();
         for (Item.Amplifier amplifier : model.job.itemsOf(Item.Amplifier.class)) {
             feeds.nearestFuses(amplifier.id() + ".supply").forEach(fuse -> fed.computeIfAbsent(fuse, any -> new ArrayList<>()).add(amplifier));

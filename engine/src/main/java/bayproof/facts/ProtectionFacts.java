@@ -33,7 +33,7 @@ final class ProtectionFacts {
     ProtectionFacts(Model model) {
         this.model = model;
         this.ampacities = new Ampacities(model);
-        this.feeds = new FeedTree(model);
+        this.feeds = model.feeds();
         this.ladders = new Ladders(model);
     }
 

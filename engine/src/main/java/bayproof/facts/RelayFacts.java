@@ -25,7 +25,7 @@ final class RelayFacts {
 
     RelayFacts(Model model) {
         this.model = model;
-        this.feeds = new FeedTree(model);
+        this.feeds = model.feeds();
         this.ladders = new Ladders(model);
     }
 
@@ -39,7 +39,7 @@ final class RelayFacts {
     // contacts
 
     private RelayContacts contacts(Item.Relay relay) {
-        Link link = model.wiring.at(relay.id() + ".30").stream().filter(one -> one.item() == relay).findFirst().orElseThrow();
+        Link link = model.wiring.contacts(relay);
         String near = feeds.nearEnd(link);
         if (near == null) {
             Shown<Boolean> unfed = unfed("the run that feeds " + relay.id() + ".30", relay);

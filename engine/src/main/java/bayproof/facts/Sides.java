@@ -2,11 +2,7 @@ package bayproof.facts;
 
 import bayproof.graph.Link;
 import bayproof.read.Item;
-import java.util.ArrayDeque;
-import java.util.Deque;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
 
 /** Which battery a terminal hangs on: a converter parts two sides, a plain conductor does not. */
 final class Sides {
@@ -34,18 +30,7 @@ final class Sides {
 
     /** Whether a way of plain conductors and fuses alone leads to a battery, every relay open. */
     boolean hangsOnWithoutRelays(String terminal, Item.Battery battery) {
-        Set<String> reached = new HashSet<>(List.of(terminal));
-        Deque<String> left = new ArrayDeque<>(reached);
-        while (!left.isEmpty()) {
-            String here = left.poll();
-            for (Link link : model.wiring.at(here)) {
-                boolean conducts = link.kind() == Link.Kind.RUN || link.kind() == Link.Kind.FUSE;
-                if (conducts && reached.add(link.other(here))) {
-                    left.add(link.other(here));
-                }
-            }
-        }
-        return reached.contains(battery.id() + ".positive");
+        return model.wiring.reached(terminal, link -> link.kind() == Link.Kind.RUN || link.kind() == Link.Kind.FUSE).contains(battery.id() + ".positive");
     }
 
     boolean hangsOnAny(String terminal) {

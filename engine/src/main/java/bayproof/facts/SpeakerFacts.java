@@ -3,7 +3,6 @@ package bayproof.facts;
 import bayproof.read.CoilNet;
 import bayproof.read.Item;
 import bayproof.read.Plan;
-import bayproof.read.References;
 import bayproof.read.Vehicle;
 import bayproof.units.Dimension;
 import bayproof.vocabulary.AmplifierChannels;
@@ -62,7 +61,7 @@ final class SpeakerFacts {
             }
         }
         for (Plan.Wiring wiring : model.job.plan().speakerWiring().values()) {
-            Vehicle.Output output = factory(wiring);
+            Vehicle.Output output = model.factoryOutput(wiring);
             if (output != null) {
                 wiring.net().map(text -> wired.addAll(CoilNet.parse(text).coils()));
                 Shown<Double> load = amplifiers.loadOhms(wiring);
@@ -82,11 +81,6 @@ final class SpeakerFacts {
                         : "what " + speaker.id() + "." + loose.get(0) + " hangs on"));
             }
         }
-    }
-
-    /** The output of the vehicle that a wiring entry hangs on; null where it is an amplifier's. */
-    private Vehicle.Output factory(Plan.Wiring wiring) {
-        return wiring.id().endsWith(References.OUTPUT) ? model.job.vehicle().outputs().get(wiring.id().substring(0, wiring.id().length() - References.OUTPUT.length())) : null;
     }
 
     /** Where the job has no enclosure at all, none can be named: then the enclosure itself is asked for. */
@@ -150,7 +144,7 @@ final class SpeakerFacts {
             return Shown.of(true);
         }
         Set<String> reached = model.wiring.farEnds(wiring.id());
-        model.job.plan().pins().values().stream().filter(pin -> wiring.id().equals(outputOf(pin) + References.OUTPUT))
+        model.job.plan().pins().values().stream().filter(pin -> model.carries(pin, wiring.id()))
                 .forEach(pin -> reached.add(pin.connectedTo().orElse("")));
         Set<String> speakers = new LinkedHashSet<>();
         reached.forEach(terminal -> speakers.add(terminal.substring(0, Math.max(0, terminal.indexOf('.')))));
@@ -161,12 +155,6 @@ final class SpeakerFacts {
             }
         }
         return Shown.of(true);
-    }
-
-    /** The output that a cavity of a factory connector carries; empty for none. */
-    private String outputOf(Plan.PinUse pin) {
-        Vehicle.Cavity cavity = model.job.vehicle().cavity(pin);
-        return cavity == null ? "" : cavity.output().orElse("");
     }
 
     private Need openEnd(Plan.Wiring wiring, String speaker) {

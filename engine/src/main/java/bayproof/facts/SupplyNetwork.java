@@ -232,7 +232,7 @@ final class SupplyNetwork {
 
     /** The coil of a relay draws from the supply where a battery feeds it; one that an output drives does not. */
     private void coil(Network.Builder builder, Item.Relay relay) {
-        if (!new FeedTree(model).reaches(relay.id() + ".86")) {
+        if (!model.feeds().reaches(relay.id() + ".86")) {
             return;
         }
         if (batteries.stream().noneMatch(battery -> model.joined(relay.id() + ".85", battery.id() + ".negative"))) {

@@ -13,6 +13,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.jgrapht.Graph;
 import org.jgrapht.GraphPath;
@@ -130,6 +131,26 @@ public final class WiringGraph {
     public Role role(Run run) {
         Role role = role(run.from().orElse(""));
         return role == Role.UNKNOWN ? role(run.to().orElse("")) : role;
+    }
+
+    /** The way through the contacts of a relay. */
+    public Link contacts(Item.Relay relay) {
+        return at(relay.id() + ".30").stream().filter(link -> link.item() == relay).findFirst().orElseThrow();
+    }
+
+    /** Every terminal that edges of the wanted kind lead to from this one, itself included. */
+    public Set<String> reached(String from, Predicate<Link> through) {
+        Set<String> reached = new LinkedHashSet<>(Set.of(from));
+        Deque<String> open = new ArrayDeque<>(reached);
+        while (!open.isEmpty()) {
+            String at = open.remove();
+            for (Link link : at(at)) {
+                if (through.test(link) && reached.add(link.other(at))) {
+                    open.add(link.other(at));
+                }
+            }
+        }
+        return reached;
     }
 
     /** Whether a terminal is a joint: what a conductor is for goes through it. */
