@@ -222,6 +222,11 @@ public final class References {
 
     private void wiring(Plan.Wiring wiring) {
         terminal(Shown.of(wiring.id()), wiring.at());
+        Item item = job.itemOf(wiring.id());
+        if (item != null && !(item instanceof Item.Amplifier && wiring.id().matches(".*\\.(ch|bridged)-.*"))) {
+            problems.add(wiring.at(), "\"" + wiring.id() + "\" is no output that speakers hang on.",
+                    "Name a channel of an amplifier, such as amp.ch-1 or amp.bridged-1, or an output of the vehicle sheet, such as radio-left.out.");
+        }
         String text = wiring.net().orElse(null);
         if (text == null) {
             return;

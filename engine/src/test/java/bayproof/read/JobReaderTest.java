@@ -133,6 +133,15 @@ class JobReaderTest {
         assertProblem(job.replace("END", "signal-1"), "plan.yaml:6:17", "ends at the joint plug.joint", "one run from plug to plug");
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"lamp.supply", "res.ends", "amp.signal-1"})
+    void speakersHangOnOutputsAlone(String terminal) {
+        String job = "bayproof: 1\nitems:\n  amp: { kind: amplifier, channels: 4 }\n  lamp: { kind: accessory, draw: 2 A }\n  res: { kind: load-resistor, ohms: 4 ohm }\n"
+                + "speaker-wiring:\n  TERMINAL: { net: res.ends }\n";
+        assertEquals(List.of(), problems(job.replace("TERMINAL", "amp.ch-1")));
+        assertProblem(job.replace("TERMINAL", terminal), "plan.yaml:7:3", "is no output that speakers hang on", "such as amp.ch-1");
+    }
+
     @Test
     void aFileOfAnotherKindOrNotThereIsRefused() {
         Written.file(folder, "vehicle.yaml", "bayproof: 1\nkind: parts\n");
