@@ -162,6 +162,9 @@ public final class References {
     private void run(Run run) {
         terminal(run.from(), run.at());
         terminal(run.to(), run.at());
+        if (run.from().isGiven() && run.from().orElse("").equals(run.to().orElse(""))) {
+            problems.add(run.to().atOr(run.at()), run.id() + " begins and ends at " + run.to().orElse("") + ".", "Name the terminal at its other end, or unknown.");
+        }
         joined(run.from(), run.to(), run.at());
         joined(run.to(), run.from(), run.at());
         if (job.vehicleNamed()) {

@@ -133,6 +133,13 @@ class JobReaderTest {
         assertProblem(job.replace("END", "signal-1"), "plan.yaml:6:17", "ends at the joint plug.joint", "one run from plug to plug");
     }
 
+    @Test
+    void aRunHasTwoEnds() {
+        String job = "bayproof: 1\nitems:\n  lamp: { kind: accessory, draw: 2 A }\nruns:\n  feed: { from: lamp.supply, to: END }\n";
+        assertEquals(List.of(), problems(job.replace("END", "unknown")));
+        assertProblem(job.replace("END", "lamp.supply"), "plan.yaml:5:34", "feed begins and ends at lamp.supply", "its other end");
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"lamp.supply", "res.ends", "amp.signal-1"})
     void speakersHangOnOutputsAlone(String terminal) {
