@@ -71,7 +71,7 @@ final class Why {
         RuleInfo known = rules.get(FormerRules.built().current(rule));
         FormerRules.Former former = FormerRules.built().of(rule);
         if (known == null) {
-            throw new WrongUse(former == null ? "There is no rule \"" + rule + "\"." : former.says(),
+            throw new WrongUse(former == null ? "There is no rule \"" + rule + "\"." : FormerRules.built().last(rule).says(),
                     Nearest.suggestion(rule, rules.keySet(), "bayproof why lists all of them."));
         }
         Paper page = plan == null ? RulePages.card(known, limits()) : RuleOnPlan.of(known, evaluation(), plan);

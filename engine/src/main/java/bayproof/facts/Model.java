@@ -32,6 +32,7 @@ final class Model {
     /** Asked for again at every corner of the windows; they do not depend on it. */
     private final Map<String, Shown<Double>> ambients = new ConcurrentHashMap<>();
     private final Map<String, Shown<Double>> lengths = new ConcurrentHashMap<>();
+    private final Map<String, Set<String>> powered = new ConcurrentHashMap<>();
     private FeedTree feeds;
 
     Model(Job job) {
@@ -93,6 +94,12 @@ final class Model {
     /** Whether a conducting way joins two terminals. */
     boolean joined(String one, String other) {
         return wiring.joins(one, other);
+    }
+
+    /** Whether a way of power conductors leads from a post to a terminal; a wire of speakers or signals is no part of the power network. */
+    boolean powers(String post, String terminal) {
+        return powered.computeIfAbsent(post, from -> wiring.reached(from, link -> link.kind() != Link.Kind.RUN || wiring.role(link.run()).isPower()))
+                .contains(terminal);
     }
 
     /** Whether a run joins the negative post of the vehicle's own battery to the body, straight or at a ground point. */

@@ -212,8 +212,8 @@ final class SupplyNetwork {
         if (battery == null) {
             corner.need(new Need("runs", "the run that feeds " + supply, item.at()));
         }
-        if (!model.joined(ground, (battery == null ? batteries.get(0) : battery).id() + ".negative")
-                && !(strapUnseen() && model.joined(ground, WiringGraph.BODY))) {
+        if (!model.powers((battery == null ? batteries.get(0) : battery).id() + ".negative", ground)
+                && !(strapUnseen() && model.powers(WiringGraph.BODY, ground))) {
             corner.need(new Need("runs", "the way back from " + ground + " to the battery's negative post", item.at()));
         }
         double idle = item instanceof Item.Amplifier amplifier ? corner.orWindow(amplifier.idleAmperes(), "amplifier-idle-draw")
@@ -290,7 +290,7 @@ final class SupplyNetwork {
 
     /** The battery that an item's feed leads to; null where there is none. */
     private Item.Battery batteryOf(Item item) {
-        return batteries.stream().filter(battery -> model.joined(item.id() + ".supply", battery.id() + ".positive")).findFirst().orElse(null);
+        return batteries.stream().filter(battery -> model.powers(battery.id() + ".positive", item.id() + ".supply")).findFirst().orElse(null);
     }
 
     /** Volts from the posts of an item's battery to its terminals, lost on the way. */

@@ -106,6 +106,12 @@ public final class FormerRules {
         return byId.get(id);
     }
 
+    /** What became of an id in the end, however often it was renamed before; null where it is on no list. */
+    public Former last(String id) {
+        Former withdrawn = byId.get(current(id));
+        return withdrawn == null ? byId.get(id) : withdrawn;
+    }
+
     /** The id a rule has now, however often it was renamed; the id itself where it never was, or was withdrawn. */
     public String current(String id) {
         String now = id;

@@ -84,7 +84,7 @@ public final class Waivers {
 
     private static Shown<String> names(Waiver waiver, RuleInfo rule) {
         return waiver.rule().with(waiver.subject(), (id, subject) -> {
-            FormerRules.Former former = FormerRules.built().of(id);
+            FormerRules.Former former = FormerRules.built().last(id);
             return rule != null ? "nothing judges " + subject + " by " + id : former != null ? former.says() : "there is no rule " + id;
         });
     }

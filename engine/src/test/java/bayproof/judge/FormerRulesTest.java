@@ -26,6 +26,8 @@ class FormerRulesTest {
         assertEquals("d", list.current("d"));
         assertEquals("e", list.current("e"));
         assertNull(list.of("e"));
+        assertEquals("g", FormerRules.of(Map.of("f", "renamed to g in 4", "g", "withdrawn in 5: no trade does it.")).last("f").id());
+        assertEquals("b", list.last("a").now());
         assertEquals("d was withdrawn in rule base 5: nobody does that any more.", list.of("d").says());
     }
 
